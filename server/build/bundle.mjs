@@ -1,0 +1,47 @@
+/** Bundles the extension, the server, the command line and the editor tests; must not check types, which `npm run check` does. */
+import { execFileSync } from 'node:child_process';
+import { existsSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { build } from 'esbuild';
+
+const root = path.resolve(import.meta.dirname, '../..');
+const vocabulary = path.join(root, 'server/build/vocabulary.mjs');
+
+// CommonJS: an ESM bundle of the language server dies at run time on its dynamic requires.
+const common = {
+  absWorkingDir: root,
+  bundle: true,
+  platform: 'node',
+  format: 'cjs',
+  target: 'node20',
+  mainFields: ['module', 'main'],
+  logLevel: 'warning',
+  legalComments: 'none',
+};
+
+// Names stay, so that a crash report can be read.
+const small = { minifySyntax: true, minifyWhitespace: true };
+
+if (existsSync(vocabulary)) execFileSync(process.execPath, [vocabulary], { stdio: 'inherit' });
+
+// A suite whose source is gone must not run again.
+rmSync(path.join(root, 'out/editor-suite'), { recursive: true, force: true });
+
+const bundles = [
+  { entryPoints: ['client/src/extension.ts'], outfile: 'dist/client.cjs', external: ['vscode'], ...small },
+  { entryPoints: ['server/src/lsp/node.ts'], outfile: 'dist/server.cjs', ...small },
+  {
+    entryPoints: ['server/src/cli/main.ts'],
+    outfile: 'dist/cli.cjs',
+    ...small,
+    banner: { js: '#!/usr/bin/env node' },
+  },
+  {
+    entryPoints: ['tests/editor/suite/*.ts'],
+    outdir: 'out/editor-suite',
+    outExtension: { '.js': '.cjs' },
+    external: ['vscode', 'mocha'],
+    sourcemap: 'inline',
+  },
+];
+await Promise.all(bundles.map((bundle) => build({ ...common, ...bundle })));
