@@ -1,0 +1,29 @@
+/** A figure with its typical range. It must not word anything. */
+
+export type Unit = '1' | 'N' | 'A' | 'V' | 'W' | 'rpm' | 'm/s' | 'g/W' | 'N/m²' | 'min' | 'mAh' | 'Wh' | 'g';
+
+/** Where a figure rests: on nameplates alone, or on something measured on this craft or its parts. */
+export type Basis = 'modelled' | 'calibrated';
+
+export interface Figure {
+  readonly value: number;
+  /** Ends of the typical range: about four out of five real cases lie inside. */
+  readonly low: number;
+  readonly high: number;
+  readonly unit: Unit;
+  readonly basis: Basis;
+}
+
+/** Share of real cases meant to lie inside a typical range. */
+export const STATED_COVERAGE = 0.8;
+
+/** Half-width of the typical range in standard deviations; wider than the normal 1.28, since real errors have long tails. */
+export const HALF_WIDTH = 1.45;
+
+/** A figure from a value and its standard deviation in logarithms: never below zero. */
+export function figureOf(value: number, logSpread: number, unit: Unit, basis: Basis): Figure {
+  const stretch = Math.exp(Math.min(5, HALF_WIDTH * logSpread));
+  const a = value / stretch;
+  const b = value * stretch;
+  return { value, low: Math.min(a, b), high: Math.max(a, b), unit, basis };
+}

@@ -1,0 +1,63 @@
+/**
+ * A brushless motor as a direct-current one: torque, voltage and losses at a speed. It must not know its propeller.
+ *
+ * Form: first-order direct-current motor (M. Drela, "First-Order DC Electric Motor Model", MIT, 2007): torque = Kt·(I − I0),
+ * voltage = speed/Kv + I·R. The loss torque grows with speed as hysteresis and eddy losses together do.
+ */
+import { clamp, KT_OF_UNIT_KV } from './constants';
+
+export interface MotorSize {
+  /** mm, as printed on the motor: 2207 is 22 mm … */
+  readonly statorDiameterMm: number;
+  /** … by 7 mm. */
+  readonly statorHeightMm: number;
+  /** rpm per volt, unloaded. */
+  readonly kv: number;
+}
+
+export interface Motor {
+  /** N m per A. */
+  readonly torqueConstant: number;
+  /** V per rev/s. */
+  readonly backEmf: number;
+  /** Ω, pack terminals of the controller to the winding and back, warm. */
+  readonly resistance: number;
+  /** Loss torque in N m at `LOSS_SPEED`. */
+  readonly lossTorque: number;
+}
+
+/** Speed at which loss torque is stated, rev/s (15,000 rpm). */
+export const LOSS_SPEED = 250;
+const LOSS_EXPONENT = 0.4;
+
+/** Stator volume d²·h in mm³ (without π/4). */
+export const statorVolume = (m: MotorSize): number => m.statorDiameterMm ** 2 * m.statorHeightMm;
+
+/** Motor constant in N m/√W, whole path: a bigger stator makes torque with less heat. Fitted. */
+const motorConstant = (m: MotorSize): number => 1.675e-5 * statorVolume(m) ** 0.837;
+
+/** Whole-path resistance in Ω from the nameplate: winding, controller and leads. */
+export const estimatedPathResistance = (m: MotorSize): number => (KT_OF_UNIT_KV / m.kv / motorConstant(m)) ** 2;
+
+/** Whole-path warm resistance in Ω from a cold winding's, as data sheets and milliohm meters give it. Fitted. */
+export const pathResistanceOfWinding = (winding: number): number => 1.35 * winding + 0.035;
+
+/** Loss torque in N m at `LOSS_SPEED` from the nameplate. Fitted. */
+export const estimatedLossTorque = (m: MotorSize): number => 1.6e-6 * statorVolume(m);
+
+/**
+ * Loss torque in N m at `LOSS_SPEED` from a no-load current in A.
+ * @param voltage at which it was read, V; data sheets use 10 V
+ */
+export const lossTorqueOfNoLoad = (m: MotorSize, current: number, voltage = 10): number =>
+  ((KT_OF_UNIT_KV / m.kv) * current) / lossShape(clamp((m.kv * voltage) / 60, 20, 2000));
+
+const lossShape = (speed: number): number => (speed / LOSS_SPEED) ** LOSS_EXPONENT;
+
+/** Current in A for a shaft torque in N m at a speed in rev/s. */
+export const motorCurrent = (m: Motor, torque: number, speed: number): number =>
+  (torque + m.lossTorque * lossShape(speed)) / m.torqueConstant;
+
+/** Voltage across the motor in V at a speed in rev/s and a current in A. */
+export const motorVoltage = (m: Motor, speed: number, current: number): number =>
+  m.backEmf * speed + current * m.resistance;
