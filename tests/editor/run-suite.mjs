@@ -34,7 +34,7 @@ try {
 } catch (error) {
   failure = error;
 }
-const results = existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : { passed: [], failed: [] };
+const results = existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : { passed: [], failed: [], skipped: [] };
 profile.remove();
 if (results.host) console.log(`Ran in ${results.host}`);
 // Passing tests don't make up for a host that died afterwards, nor for a suite that never ran.

@@ -14,11 +14,13 @@ export async function run(): Promise<void> {
   }
   const passed: string[] = [];
   const failed: string[] = [];
+  const skipped: string[] = [];
   const errors: string[] = [];
   await new Promise<void>((resolve) => {
     mocha
       .run(() => resolve())
       .on('pass', (test) => passed.push(test.fullTitle()))
+      .on('pending', (test) => skipped.push(test.fullTitle()))
       .on('fail', (test, error: Error) => {
         failed.push(test.fullTitle());
         errors.push(`${test.fullTitle()}\n${error.stack ?? error.message}`);
@@ -26,6 +28,6 @@ export async function run(): Promise<void> {
   });
   const host = `editor ${vscode.version}, Node ${process.versions.node}`;
   const report = process.env.DRYFIT_EDITOR_REPORT;
-  if (report) writeFileSync(report, JSON.stringify({ host, passed, failed, errors }));
+  if (report) writeFileSync(report, JSON.stringify({ host, passed, failed, skipped, errors }));
   if (failed.length > 0) throw new Error(`${failed.length} of ${passed.length + failed.length} tests failed`);
 }

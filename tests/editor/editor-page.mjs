@@ -1,0 +1,122 @@
+/** Drives one text editor on the workbench page as a person would, and reads what it shows; asserts nothing. */
+
+/** Text as the page shows it: its spaces are no-break ones, and it may be cut in lines anywhere. */
+export const plain = (text) => text.replace(/\s+/g, ' ').trim();
+
+export function editorPage(page) {
+  const suggestions = page.locator('.suggest-widget.visible');
+
+  async function placeOf(text, line) {
+    const place = await page.evaluate(findText, [text, line]);
+    if (!place) throw new Error(`The editor shows no "${text}" in a line with "${line}"`);
+    return place;
+  }
+
+  return {
+    /** Waits until the file's text is there. */
+    async opened(name) {
+      await page.locator(`.tab.active[data-resource-name="${name}"]`).waitFor();
+      await page.locator('.monaco-editor .view-line').first().waitFor();
+    },
+
+    placeOf,
+
+    /** The texts underlined at this severity (error, warning, info), as they stand in the editor. */
+    async underlined(severity) {
+      await page.locator(`.monaco-editor .squiggly-${severity}`).first().waitFor();
+      return page.evaluate(textUnder, severity);
+    },
+
+    async problems() {
+      await page.keyboard.press('Control+Shift+M');
+      const rows = page.locator('.markers-panel .monaco-list-row');
+      await rows.nth(1).waitFor();
+      return (await rows.allInnerTexts()).map(plain);
+    },
+
+    /** The hover card over a text of the line that holds `line`. */
+    async hoverCard(text, line = text) {
+      const { x, y, width, height } = await placeOf(text, line);
+      await page.mouse.move(x + width / 2, y + height / 2, { steps: 4 });
+      const card = page.locator('.monaco-hover:visible').first();
+      await card.waitFor();
+      await page.waitForFunction(() => !document.querySelector('.monaco-hover')?.textContent.includes('Loading...'));
+      return plain((await card.allInnerTexts()).join(' '));
+    },
+
+    /** Empties the value after `key`, and gives the labels offered there and the explanation beside the one named. */
+    async completion(key, label) {
+      const { x, y, width, height } = await placeOf(`${key}:`, `${key}:`);
+      await page.mouse.click(x + width - 1, y + height / 2);
+      // From the first letter of the key over its colon and the space behind, which must stay.
+      await page.keyboard.press('Home');
+      for (let letter = 0; letter < key.length + 2; letter++) await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('Shift+End');
+      await page.keyboard.press('Delete');
+      await page.keyboard.press('Control+Space');
+      await suggestions.locator('.monaco-list-row').first().waitFor();
+      const chosen = suggestions.locator('.monaco-list-row', { hasText: label }).first();
+      await chosen.waitFor();
+      const labels = (await suggestions.locator('.monaco-list-row .label-name').allInnerTexts()).map(plain);
+      for (let press = 0; press < 40 && !(await chosen.evaluate((row) => row.classList.contains('focused'))); press++) {
+        await page.keyboard.press('ArrowDown');
+      }
+      const details = page.locator('.suggest-details');
+      if (!(await details.isVisible())) await page.keyboard.press('Control+Space');
+      await details.waitFor();
+      return { labels, explanation: plain((await details.allInnerTexts()).join(' ')) };
+    },
+  };
+}
+
+// The functions below run inside the page.
+
+/** The box of `text` within the first shown line that holds `line`. */
+function findText([text, line]) {
+  const ordinary = (shown) => shown.replaceAll('\u00a0', ' ');
+  for (const element of document.querySelectorAll('.monaco-editor .view-line')) {
+    const whole = ordinary(element.textContent);
+    const at = whole.includes(line) ? whole.indexOf(text) : -1;
+    if (at < 0) continue;
+    const nodes = [];
+    const walker = document.createTreeWalker(element, NodeFilter.SHOW_TEXT);
+    let length = 0;
+    while (walker.nextNode()) {
+      nodes.push({ node: walker.currentNode, from: length });
+      length += walker.currentNode.length;
+    }
+    const pointAt = (offset) => nodes.findLast(({ from }) => from <= offset);
+    const first = pointAt(at);
+    const last = pointAt(at + text.length - 1);
+    const range = document.createRange();
+    range.setStart(first.node, at - first.from);
+    range.setEnd(last.node, at + text.length - last.from);
+    const { x, y, width, height } = range.getBoundingClientRect();
+    return { x, y, width, height };
+  }
+  return null;
+}
+
+/** Measures letters against the underlines, as they are drawn in different layers of the page. */
+function textUnder(severity) {
+  const lines = [...document.querySelectorAll('.monaco-editor .view-line')];
+  return [...document.querySelectorAll(`.monaco-editor .squiggly-${severity}`)].map((squiggle) => {
+    const box = squiggle.getBoundingClientRect();
+    const line = lines.find((element) => Math.abs(element.getBoundingClientRect().top - box.top) < box.height);
+    if (!line) return '';
+    let text = '';
+    const walker = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const node = walker.currentNode;
+      for (let index = 0; index < node.length; index++) {
+        const range = document.createRange();
+        range.setStart(node, index);
+        range.setEnd(node, index + 1);
+        const letter = range.getBoundingClientRect();
+        const middle = letter.x + letter.width / 2;
+        if (middle > box.left && middle < box.right) text += node.data[index];
+      }
+    }
+    return text.replaceAll('\u00a0', ' ');
+  });
+}
