@@ -1,11 +1,10 @@
 /** Bundles the extension, the server, the command line and the editor tests; must not check types, which `npm run check` does. */
-import { execFileSync } from 'node:child_process';
-import { existsSync, rmSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
 
 const root = path.resolve(import.meta.dirname, '../..');
-const vocabulary = path.join(root, 'server/build/vocabulary.mjs');
 
 // CommonJS: an ESM bundle of the language server dies at run time on its dynamic requires.
 const common = {
@@ -22,7 +21,8 @@ const common = {
 // Names stay, so that a crash report can be read.
 const small = { minifySyntax: true, minifyWhitespace: true };
 
-if (existsSync(vocabulary)) execFileSync(process.execPath, [vocabulary], { stdio: 'inherit' });
+const generated = spawnSync(process.execPath, ['server/build/vocabulary.mjs'], { cwd: root, stdio: 'inherit' });
+if (generated.status !== 0) process.exit(1);
 
 // A suite whose source is gone must not run again.
 rmSync(path.join(root, 'out/editor-suite'), { recursive: true, force: true });
