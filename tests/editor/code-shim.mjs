@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 /** Stands in for the desktop editor's executable: takes the arguments of @vscode/test-electron, runs the suite in the npm-shipped host and exits with its code. */
 import path from 'node:path';
+import { end } from '../support/at-end.mjs';
 import { startHost } from './host-server.mjs';
 import { createProfile } from './profile.mjs';
 import { confine, hostUri, openBrowser, workbenchUrl } from './workbench.mjs';
@@ -17,28 +18,18 @@ if (!folder || !extension || !tests) {
   process.exit(64);
 }
 
-const profile = createProfile();
 let host;
-let browser;
-const stop = async () => {
-  await browser?.close();
-  await host?.stop();
-  profile.remove();
-};
-for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => stop().finally(() => process.exit(130)));
-
 let code = 1;
 try {
-  host = await startHost(profile, { development: true });
-  const opened = await openBrowser();
-  browser = opened.browser;
-  await confine(opened.context, host.port);
-  code = await runSuite(opened.page, host);
+  host = await startHost(createProfile(), { development: true });
+  const { context, page } = await openBrowser();
+  await confine(context, host.port);
+  code = await runSuite(page, host);
 } catch (error) {
   console.error(error);
   if (host) console.error(host.log());
 } finally {
-  await stop();
+  await end();
 }
 process.exit(code);
 

@@ -1,5 +1,6 @@
 /** Starts and stops the editor's server for one profile; must leave no process of it behind. */
 import { spawn } from 'node:child_process';
+import { atEnd } from '../support/at-end.mjs';
 import { boundedRun, signalGroup } from '../support/bounded-run.mjs';
 import { hostNode, hostServer, installHost } from './install-host.mjs';
 
@@ -31,14 +32,14 @@ export async function startHost(profile, { development = false, env = {}, token,
   }).then(() => {
     exited = true;
   });
-  const stop = async () => {
+  atEnd(async () => {
     signalGroup(child, 'SIGTERM');
     const timer = setTimeout(() => signalGroup(child, 'SIGKILL'), 5000);
     await gone;
     clearTimeout(timer);
     // The extension host and the language server may outlive the server by a moment.
     signalGroup(child, 'SIGKILL');
-  };
+  });
   const listening = new Promise((resolve) => {
     for (const stream of [child.stdout, child.stderr]) {
       stream.on('data', (chunk) => {
@@ -51,10 +52,9 @@ export async function startHost(profile, { development = false, env = {}, token,
   const late = new Promise((resolve) => setTimeout(resolve, startSeconds * 1000).unref());
   const bound = await Promise.race([listening, gone, late]);
   if (typeof bound !== 'number') {
-    await stop();
     throw new Error(`The editor's server ${exited ? 'ended' : `did not listen within ${startSeconds} s`}:\n${log}`);
   }
-  return { port: bound, log: () => log, gone, stop };
+  return { port: bound, log: () => log, gone };
 }
 
 export async function installVsix(profile, vsix) {

@@ -1,6 +1,7 @@
 /** Opens the samples, or a folder given, in a real workbench on this machine with the extension installed, until Ctrl-C; keeps nothing of the profile. */
 import { randomBytes } from 'node:crypto';
 import path from 'node:path';
+import { end, isEnding } from '../support/at-end.mjs';
 import { boundedRun } from '../support/bounded-run.mjs';
 import { installVsix, startHost } from './host-server.mjs';
 import { hostSupported, installHost, root } from './install-host.mjs';
@@ -23,22 +24,19 @@ if (built.code !== 0) throw new Error(`The build ended with ${built.code}:\n${bu
 await packageExtension();
 if (installHost()) console.log('The editor was installed into .editor-host/');
 
-const profile = createProfile();
+// The workbench has a terminal: nobody else on this machine, and no web page, may open it.
+const token = randomBytes(16).toString('hex');
 try {
+  const profile = createProfile();
   await installVsix(profile, vsix);
-  // The workbench has a terminal: nobody else on this machine, and no web page, may open it.
-  const token = randomBytes(16).toString('hex');
   const host = await startHost(profile, { port, token });
   console.log(`\n${folder} is open at\n\n  ${workbenchUrl(host.port, { folder, token })}\n\nCtrl-C ends it.`);
-  const asked = new Promise((resolve) => {
-    for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => resolve('asked'));
-  });
-  const why = await Promise.race([asked, host.gone]);
-  if (why !== 'asked') {
+  process.exitCode = 0;
+  await host.gone;
+  if (!isEnding()) {
     console.error(`The editor's server ended by itself:\n${host.log()}`);
     process.exitCode = 1;
   }
-  await host.stop();
 } finally {
-  profile.remove();
+  await end();
 }

@@ -2,6 +2,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { atEnd } from '../support/at-end.mjs';
 
 const settings = {
   'telemetry.telemetryLevel': 'off',
@@ -39,6 +40,7 @@ const settings = {
 export function createProfile(own = {}) {
   // Short: a socket's path inside it has little room.
   const dir = mkdtempSync(path.join(tmpdir(), 'dryfit-'));
+  atEnd(() => rmSync(dir, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 }));
   const text = JSON.stringify({ ...settings, ...own });
   // The desktop editor reads the first, the editor's server the second.
   for (const user of ['desktop/User', 'server/data/User']) {
@@ -54,6 +56,5 @@ export function createProfile(own = {}) {
     home: path.join(dir, 'home'),
     tmp: path.join(dir, 'tmp'),
     workspace: path.join(dir, 'workspace'),
-    remove: () => rmSync(dir, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 }),
   };
 }

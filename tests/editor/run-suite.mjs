@@ -2,6 +2,7 @@
 import { cpSync, existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { runTests } from '@vscode/test-electron';
+import { atEnd, end } from '../support/at-end.mjs';
 import { hostSupported, root } from './install-host.mjs';
 import { createProfile } from './profile.mjs';
 import { writeReport } from './report.mjs';
@@ -18,7 +19,7 @@ try {
   // The suite writes into its workspace, and the samples must stay as they are.
   cpSync(path.join(root, 'samples'), profile.workspace, { recursive: true });
   cpSync(path.join(import.meta.dirname, 'fixtures'), path.join(profile.workspace, 'editor-tests'), { recursive: true });
-  await runTests({
+  const running = runTests({
     vscodeExecutablePath: host,
     cachePath: path.join(root, '.editor-host/desktop'),
     extensionDevelopmentPath: root,
@@ -31,11 +32,14 @@ try {
     ],
     extensionTestsEnv: { DRYFIT_EDITOR_REPORT: report },
   });
+  // The host gets the same Ctrl-C and has more to tidy up.
+  atEnd(() => running.catch(() => {}));
+  await running;
 } catch (error) {
   failure = error;
 }
 const results = existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : { passed: [], failed: [], skipped: [] };
-profile.remove();
+await end();
 if (results.host) console.log(`Ran in ${results.host}`);
 // Passing tests don't make up for a host that died afterwards, nor for a suite that never ran.
 if (failure && results.failed.length === 0) results.failed.push(`extension host: ${failure.message}`);

@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { cpSync, mkdirSync } from 'node:fs';
 import path from 'node:path';
+import { end } from '../support/at-end.mjs';
 import { editorPage } from './editor-page.mjs';
 import { installVsix, startHost } from './host-server.mjs';
 import { hostSupported, root } from './install-host.mjs';
@@ -55,21 +56,18 @@ writeReport('packed extension', results);
 
 /** Steps build on each other: after one that fails the rest counts as failed, as nobody saw it work. */
 async function inWorkbench(use) {
-  const profile = createProfile();
   let host;
-  let browser;
   try {
+    const profile = createProfile();
     cpSync(path.join(root, 'samples'), profile.workspace, { recursive: true });
     cpSync(path.join(import.meta.dirname, 'fixtures'), path.join(profile.workspace, 'editor-tests'), {
       recursive: true,
     });
     await installVsix(profile, vsix);
     host = await startHost(profile);
-    const opened = await openBrowser();
-    browser = opened.browser;
-    const { page } = opened;
+    const { context, page } = await openBrowser();
     page.setDefaultTimeout(20_000);
-    await confine(opened.context, host.port);
+    await confine(context, host.port);
     await page.goto(
       workbenchUrl(host.port, {
         folder: profile.workspace,
@@ -98,8 +96,6 @@ async function inWorkbench(use) {
     results.failed.push('workbench');
     results.errors.push(error.stack, host?.log() ?? '');
   } finally {
-    await browser?.close();
-    await host?.stop();
-    profile.remove();
+    await end();
   }
 }

@@ -1,10 +1,14 @@
 /** A browser on the editor's workbench page, cut off from every other address; knows the page's ways, not Dryfit's. */
 import { chromium } from 'playwright-core';
+import { atEnd } from '../support/at-end.mjs';
 import { ensureChromium } from './chromium.mjs';
 
 export async function openBrowser({ width = 1280, height = 800 } = {}) {
   const browser = await chromium.launch({
     executablePath: ensureChromium().path,
+    // Signals are atEnd's business: the browser is not all there is to end.
+    handleSIGINT: false,
+    handleSIGTERM: false,
     args: [
       '--disable-gpu',
       '--disable-quic',
@@ -16,8 +20,9 @@ export async function openBrowser({ width = 1280, height = 800 } = {}) {
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
     ],
   });
+  atEnd(() => browser.close());
   const context = await browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' });
-  return { browser, context, page: await context.newPage() };
+  return { context, page: await context.newPage() };
 }
 
 export async function confine(context, port) {

@@ -1,7 +1,9 @@
 /** Runs a command in its own process group with a time-out; must leave no process behind, whatever the command did. */
 import { spawn } from 'node:child_process';
+import { atEnd } from './at-end.mjs';
 
-const graceMs = 5000;
+// Long enough for a command with process groups of its own to end them.
+const graceMs = 12_000;
 
 /**
  * @param {string} command
@@ -9,7 +11,7 @@ const graceMs = 5000;
  * @param {{ seconds: number, cwd?: string, env?: Record<string, string | undefined>, quiet?: boolean }} options
  * @returns {Promise<{ code: number, output: string, timedOut: boolean }>}
  */
-export function boundedRun(command, args, { seconds, cwd, env, quiet = false }) {
+export async function boundedRun(command, args, { seconds, cwd, env, quiet = false }) {
   const child = spawn(command, args, {
     cwd,
     env: { ...process.env, ...env },
@@ -18,7 +20,6 @@ export function boundedRun(command, args, { seconds, cwd, env, quiet = false }) 
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   let output = '';
-  let timedOut = false;
   for (const [from, to] of [
     [child.stdout, process.stdout],
     [child.stderr, process.stderr],
@@ -28,36 +29,34 @@ export function boundedRun(command, args, { seconds, cwd, env, quiet = false }) 
       if (!quiet) to.write(chunk);
     });
   }
-  // Asked first, so that a command with process groups of its own can end them.
-  const end = () => {
-    signalGroup(child, 'SIGTERM');
-    setTimeout(() => signalGroup(child, 'SIGKILL'), graceMs).unref();
-  };
-  const timer = setTimeout(() => {
-    timedOut = true;
-    end();
-  }, seconds * 1000);
-  const interrupted = () => {
-    end();
-    child.once('exit', () => process.exit(130));
-  };
-  process.once('SIGINT', interrupted);
-  process.once('SIGTERM', interrupted);
-  return new Promise((resolve) => {
-    const finish = (code) => {
-      clearTimeout(timer);
-      process.off('SIGINT', interrupted);
-      process.off('SIGTERM', interrupted);
-      resolve({ code: timedOut ? 124 : code, output, timedOut });
-    };
+  let asked = false;
+  const finished = new Promise((resolve) => {
     child.once('error', (error) => {
       output += `${error.message}\n`;
-      finish(127);
+      resolve(127);
     });
     // Stragglers would keep the pipes open, and 'close' would never come.
-    child.once('exit', () => signalGroup(child, 'SIGKILL'));
-    child.once('close', (code) => finish(code ?? 1));
+    child.once('exit', () => {
+      if (!asked) signalGroup(child, 'SIGKILL');
+    });
+    child.once('close', (code) => resolve(code ?? 1));
   });
+  const stop = () => {
+    asked = true;
+    signalGroup(child, 'SIGTERM');
+    const timer = setTimeout(() => signalGroup(child, 'SIGKILL'), graceMs);
+    return finished.finally(() => clearTimeout(timer));
+  };
+  const forget = atEnd(stop);
+  let timedOut = false;
+  const timer = setTimeout(() => {
+    timedOut = true;
+    stop();
+  }, seconds * 1000);
+  const code = await finished;
+  clearTimeout(timer);
+  forget();
+  return { code: timedOut ? 124 : code, output, timedOut };
 }
 
 /** A group that is already gone is fine. */
