@@ -86,6 +86,11 @@ function executable(file) {
 }
 
 if (process.argv[1] === import.meta.filename) {
-  const { path: browser, installed } = ensureChromium();
-  console.log(`Browser ${installed ? 'installed' : 'already there'}: ${browser}`);
+  try {
+    const { path: browser, installed } = ensureChromium();
+    console.log(`Browser ${installed ? 'installed' : 'already there'}: ${browser}`);
+  } catch (error) {
+    console.error(error.message);
+    process.exitCode = 1;
+  }
 }

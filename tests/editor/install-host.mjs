@@ -60,5 +60,10 @@ function npmInstall(cwd, ...more) {
 }
 
 if (process.argv[1] === import.meta.filename) {
-  console.log(installHost() ? `Editor host installed: ${hostServer}` : `Editor host already there: ${hostServer}`);
+  try {
+    console.log(installHost() ? `Editor host installed: ${hostServer}` : `Editor host already there: ${hostServer}`);
+  } catch (error) {
+    console.error(error.message);
+    process.exitCode = 1;
+  }
 }
