@@ -10,15 +10,14 @@ mkdirSync(reports, { recursive: true });
 const reportFile = (name) => path.join(reports, `${name.replaceAll(' ', '-')}.json`);
 
 const node = (script, ...args) => [process.execPath, [script, ...args]];
-const bin = (name, ...args) => ['npx', ['--no-install', name, ...args]];
 
 // `needs` names stages without which this one would only repeat their failure.
 const stages = [
   { name: 'browser', run: node('tests/editor/chromium.mjs'), seconds: 900, preparation: true },
   { name: 'editor host', run: node('tests/editor/install-host.mjs'), seconds: 900, preparation: true, linuxOnly: true },
   { name: 'build', run: node('server/build/bundle.mjs'), seconds: 120 },
-  { name: 'types', run: bin('tsc', '--noEmit'), seconds: 120, needs: ['build'] },
-  { name: 'lint', run: bin('biome', 'check', '--error-on-warnings'), seconds: 60 },
+  { name: 'types', run: node('node_modules/typescript/bin/tsc', '--noEmit'), seconds: 120, needs: ['build'] },
+  { name: 'lint', run: node('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'), seconds: 60 },
   { name: 'unit tests', run: unitTests(), seconds: 240, needs: ['build'], count: countVitest },
   {
     name: 'editor suite',
@@ -76,14 +75,15 @@ async function runStage({
 }
 
 function unitTests() {
-  return bin(
-    'vitest',
+  const report = `--outputFile.json=${reportFile('unit tests')}`;
+  return node(
+    'node_modules/vitest/vitest.mjs',
     'run',
     '--dir',
     'tests',
     '--reporter=default',
     '--reporter=json',
-    `--outputFile.json=${reportFile('unit tests')}`,
+    report,
   );
 }
 

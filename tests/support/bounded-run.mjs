@@ -16,7 +16,8 @@ export async function boundedRun(command, args, { seconds, cwd, env, quiet = fal
     cwd,
     env: { ...process.env, ...env },
     detached: process.platform !== 'win32',
-    shell: process.platform === 'win32',
+    // There npm is a script that only a shell starts, while a shell would trip over spaces in a path to Node.
+    shell: process.platform === 'win32' && command === 'npm',
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   let output = '';
