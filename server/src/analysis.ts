@@ -1,0 +1,125 @@
+/** The one question that every face asks: what is to be said about this file, given its workspace. Pure; words come from the checks. */
+import { type Craft, type LostUse, resolveCraft } from './build/craft';
+import { bySeverity, type Finding, fingerprintOf, type Severity } from './build/finding';
+import type { SettingsFileFacts } from './build/generated/facts';
+import { kidOf } from './build/slot';
+import type { SourceFile } from './build/source-file';
+import { list, structureFindings } from './build/structure';
+import { placeOf } from './build/read-facts';
+import { acceptFindings } from './checks/accept';
+import type { Check } from './checks/check';
+import { allChecks } from './checks/generated/all';
+import { type NotChecked, runChecks } from './checks/run';
+import type { Workspace } from './library/workspace';
+import { nearest } from './text/nearest';
+import { limits } from './text/limits';
+
+export interface Analysis {
+  readonly file: SourceFile;
+  readonly findings: readonly Finding[];
+  /** Ids of checks that compared something in this file. */
+  readonly ran: readonly string[];
+  readonly notChecked: readonly NotChecked[];
+  /** One a document that is a build. */
+  readonly crafts: readonly Craft[];
+}
+
+export interface AnalysisOptions {
+  /** URI of the bench file to use instead of the nearest one. */
+  readonly bench?: string;
+  readonly checks?: readonly Check[];
+}
+
+export function analyse(workspace: Workspace, uri: string, options: AnalysisOptions = {}): Analysis | undefined {
+  const file = workspace.get(uri);
+  if (!file) return undefined;
+  const crafts = craftsOf(workspace, file, options.bench);
+  const findings: Finding[] = [...structureFindings(file), ...libraryFindings(workspace, file)];
+  const ran: string[] = [];
+  const notChecked: NotChecked[] = [];
+  for (const craft of crafts) {
+    const run = runChecks(options.checks ?? allChecks, craft);
+    const own = [...lostFindings(workspace, craft), ...doubledFindings(craft), ...run.findings];
+    findings.push(...acceptFindings(craft, own, run.ran));
+    ran.push(...run.ran);
+    // A craft written down for comparison may leave anything open.
+    if (craft.said.reference?.value !== true) notChecked.push(...run.notChecked);
+  }
+  const settings = workspace.settingsFor(uri);
+  const shown = held(findings.map((finding) => withSettings(finding, settings)).filter((finding): finding is Finding => finding !== undefined), file);
+  return { file, findings: shown, ran: [...new Set(ran)], notChecked, crafts };
+}
+
+export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string): readonly Craft[] {
+  const builds = file.documents.filter((document) => document.kind === 'build');
+  if (builds.length === 0) return [];
+  const around = { find: (id: string) => workspace.find(id)?.layer, bench: workspace.benchFor(file.uri, bench), settings: workspace.settingsFor(file.uri) };
+  return builds.flatMap((document) => resolveCraft(file, document, around) ?? []);
+}
+
+function lostFindings(workspace: Workspace, craft: Craft): readonly Finding[] {
+  return craft.lost.map((lost) => {
+    const found = workspace.find(lost.id);
+    const fixes = found ? [] : nearestParts(workspace, lost).map((id) => ({ title: `Use \`${id}\``, edits: [{ file: craft.file, span: lost.at.span, text: id }] }));
+    const check = found ? 'part-of-other-kind' : 'part-unknown';
+    const words = found
+      ? `\`${lost.id}\` is a ${found.kind.replaceAll('-', ' ')}; a ${lost.kind.replaceAll('-', ' ')} is wanted here. Use a part of that kind, or move this line to its own role.`
+      : `No parts file of this workspace has \`${lost.id}\`.${fixes[0] ? ` Did you mean ${list(fixes.map((fix) => fix.title.slice(4)))}?` : ' Add it to a parts file, or write its values here.'}`;
+    return { check, severity: 'error' as const, message: words, at: lost.at, related: found ? [{ place: found.at, message: `\`${lost.id}\` is defined here` }] : [], fixes, fingerprint: fingerprintOf(check, lost.at) };
+  });
+}
+
+function nearestParts(workspace: Workspace, lost: LostUse): readonly string[] {
+  const ofKind = [...workspace.parts()].flatMap(([id, parts]) => (parts[0]?.kind === lost.kind ? [id] : []));
+  const best = nearest(lost.id, ofKind);
+  return best ? [best] : [];
+}
+
+function doubledFindings(craft: Craft): readonly Finding[] {
+  return craft.doubled.map(({ role, by }) => {
+    const at = { ...by[0]!, path: `parts.${role}` };
+    const name = role.replaceAll('-', ' ');
+    return {
+      check: 'role-filled-twice',
+      severity: 'error' as const,
+      message: `Two parts of this build are its ${name}: one of its own and one inside \`${by[1]!.path.split('.').at(-1)}\`. Take one of them out.`,
+      at,
+      related: [{ place: by[1]!, message: `this one holds a ${name} too` }],
+      fixes: [],
+      fingerprint: fingerprintOf('role-filled-twice', at),
+    };
+  });
+}
+
+/** What a parts file says twice, or what another one says too. */
+function libraryFindings(workspace: Workspace, file: SourceFile): readonly Finding[] {
+  const found: Finding[] = [];
+  for (const document of file.documents) {
+    if (document.kind !== 'parts') continue;
+    for (const slot of kidOf(document.slot, 'parts')?.kids ?? []) {
+      const same = workspace.parts().get(slot.key) ?? [];
+      const first = same[0];
+      if (same.length < 2 || !first || first.layer.slot === slot) continue;
+      const at = placeOf({ slot, file: file.uri });
+      found.push({ check: 'part-defined-twice', severity: 'warning', message: `\`${slot.key}\` is also defined in another parts file, and that one is used. Rename one of them, or take one out.`, at, related: [{ place: first.at, message: 'this one is used' }], fixes: [], fingerprint: fingerprintOf('part-defined-twice', at) });
+    }
+  }
+  return found;
+}
+
+function withSettings(finding: Finding, settings: SettingsFileFacts | undefined): Finding | undefined {
+  const choice = settings?.severity?.entries.get(finding.check);
+  // Danger can't be silenced by taste.
+  if (!choice?.as || finding.danger) return finding;
+  if (choice.as.value === 'off') return undefined;
+  return { ...finding, severity: choice.as.value as Severity };
+}
+
+/** Gravest first; beyond the limit one line says how many more there are. */
+function held(findings: readonly Finding[], file: SourceFile): readonly Finding[] {
+  const sorted = [...findings].sort(bySeverity);
+  if (sorted.length <= limits.findings) return sorted;
+  const at = { file: file.uri, span: { start: 0, end: Math.min(6, file.text.length) }, path: '' };
+  const rest = sorted.length - limits.findings;
+  return [...sorted.slice(0, limits.findings), { check: 'too-many-findings', severity: 'warning', message: `${rest} more findings are not shown. Mend the first ones; many of the others will go with them.`, at, related: [], fixes: [], fingerprint: 'too-many-findings' }];
+}

@@ -1,0 +1,122 @@
+/** Reads facts out of layered slots: what the build says first, then what the library says. Skips whatever was found wrong. */
+import { readers } from '../text/notation';
+import { type Origin, splitOrigin, unsaid } from '../text/origin';
+import { type Read, readQuantity } from '../text/quantity';
+import type { ScalarNode } from '../text/tree';
+import type { Field, LeafField, ListField, TableField } from '../vocabulary/field';
+import type { Fact, Many, Table } from './fact';
+import type { Place } from './place';
+import { fieldsAt, kidOf, type Slot } from './slot';
+import type { FileDocument } from './source-file';
+
+/** One place that speaks of a thing. Earlier layers win field by field. */
+export interface Layer {
+  readonly slot: Slot;
+  readonly document: FileDocument;
+  readonly file: string;
+  /** The `use:` in the build that leads here; absent for the build's own words. */
+  readonly through?: Place;
+}
+
+/** Finds the library part that a `use:` names; nothing when there is none. */
+export type FindPart = (id: string) => Layer | undefined;
+
+export type FactMap = { readonly where?: Place; readonly used?: Place; readonly [key: string]: unknown };
+
+/** The facts of a map. `use:` of any layer is followed and its part laid underneath. */
+export function readMap(layers: readonly Layer[], find: FindPart): FactMap | undefined {
+  const all = followUses(layers, find);
+  const first = all[0];
+  if (!first) return undefined;
+  const field = all.map((layer) => fieldsAt(layer.slot.field, layer.slot.node)).find((known) => known !== undefined);
+  const out: Record<string, unknown> = { where: placeOf(first) };
+  const use = kidOf(first.slot, 'use');
+  if (use && field?.fields.use) out.used = first.through ?? placeOf({ ...first, slot: use });
+  if (!field) return out as FactMap;
+  for (const key of Object.keys(field.fields)) {
+    const said = all.flatMap((layer) => {
+      const kid = kidOf(layer.slot, key);
+      return kid && kid.node.is !== 'empty' && kid.field && !layer.document.wrong.has(kid.pointer) ? [{ ...layer, slot: kid }] : [];
+    });
+    const value = said[0] ? readValue(said, said[0].slot.field!, find) : undefined;
+    if (value !== undefined) out[key] = value;
+  }
+  return out as FactMap;
+}
+
+function followUses(layers: readonly Layer[], find: FindPart): readonly Layer[] {
+  const all: Layer[] = [];
+  for (const layer of layers) {
+    if (layer.slot.node.is !== 'map') continue;
+    all.push(layer);
+    const seen = new Set<string>();
+    let at = layer;
+    for (;;) {
+      const use = kidOf(at.slot, 'use');
+      if (use?.node.is !== 'scalar' || use.field?.is !== 'text' || use.field.reference !== 'part' || seen.has(use.node.text)) break;
+      seen.add(use.node.text);
+      const found = find(use.node.text);
+      // A part of another kind has fields of other meanings; the wrong `use:` is a finding of its own.
+      if (!found || fieldsAt(found.slot.field, found.slot.node)?.fields !== fieldsAt(layer.slot.field, layer.slot.node)?.fields) break;
+      at = { ...found, through: layer.through ?? placeOf({ ...layer, slot: use }) };
+      all.push(at);
+    }
+  }
+  return all;
+}
+
+function readValue(layers: readonly Layer[], field: Field, find: FindPart): unknown {
+  const first = layers[0]!;
+  if (field.is === 'map' || field.is === 'by-kind') return readMap(layers, find);
+  if (field.is === 'table') return readTable(layers, field, find);
+  if (field.is === 'list') return readList(first, field, find);
+  return first.slot.node.is === 'scalar' ? readLeaf(first, first.slot.node, field) : undefined;
+}
+
+function readTable(layers: readonly Layer[], field: TableField, find: FindPart): Table<unknown> {
+  const entries = new Map<string, unknown>();
+  const keys = new Set(layers.flatMap((layer) => layer.slot.kids.map((kid) => kid.key)));
+  for (const key of keys) {
+    const said = layers.flatMap((layer) => {
+      const kid = kidOf(layer.slot, key);
+      return kid && kid.node.is !== 'empty' && !layer.document.wrong.has(kid.pointer) ? [{ ...layer, slot: kid }] : [];
+    });
+    const value = said[0] ? readValue(said, field.of, find) : undefined;
+    if (value !== undefined) entries.set(key, value);
+  }
+  const first = layers[0]!;
+  return { is: 'table', entries, at: placeOf(first), through: first.through, text: first.slot.key };
+}
+
+function readList(layer: Layer, field: ListField, find: FindPart): Many<unknown> | undefined {
+  const items = layer.slot.kids.flatMap((kid) => {
+    if (kid.node.is === 'empty' || layer.document.wrong.has(kid.pointer)) return [];
+    const value = readValue([{ ...layer, slot: kid }], field.of, find);
+    return value === undefined ? [] : [value];
+  });
+  if (items.length === 0) return undefined;
+  const text = layer.slot.node.is === 'scalar' ? splitOrigin(layer.slot.node.text).said : items.map((item) => (item as Fact<unknown>).text ?? '').join(', ');
+  return { is: 'many', items, at: placeOf(layer), through: layer.through, text };
+}
+
+function readLeaf(layer: Layer, node: ScalarNode, field: LeafField): Fact<unknown> | undefined {
+  const read = valueOf(node.text, field);
+  if (!read) return undefined;
+  return { is: 'fact', value: read.value, text: read.text, at: placeOf(layer), through: layer.through, origin: read.origin };
+}
+
+function valueOf(text: string, field: LeafField): { value: unknown; text: string; origin: Origin } | undefined {
+  if (field.is === 'text') return { value: text, text, origin: unsaid };
+  const { said, origin } = splitOrigin(text);
+  if (field.is === 'term') return { value: said, text: said, origin };
+  const read: Read<unknown> = field.is === 'quantity' ? readQuantity(text, field.dimension) : readers[field.notation](text);
+  return read.ok ? { value: read.value, text: said, origin: read.origin } : undefined;
+}
+
+export function placeOf(layer: Pick<Layer, 'slot' | 'file'>): Place {
+  const { slot, file } = layer;
+  const path = slot.pointer.slice(1).replaceAll('/', '.').replaceAll('~1', '/').replaceAll('~0', '~');
+  // A map is shown at its key: underlining the whole of a part would hide what is wrong with it.
+  const span = slot.node.is === 'scalar' || (slot.node.is === 'list' && slot.node.flow) ? slot.node.span : (slot.keySpan ?? slot.node.span);
+  return { file, span, key: slot.keySpan, path };
+}

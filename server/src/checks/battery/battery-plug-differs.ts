@@ -1,0 +1,45 @@
+/** The pack's plug and the craft's plug are of different kinds or the same half. */
+import { check } from '../check';
+
+/** Plugs that mate though their names differ. */
+const family = (plug: string): string => plug.replace(/^XT60H$/, 'XT60').replace(/^XT90-S$/, 'XT90');
+
+export default check({
+  id: 'battery-plug-differs',
+  group: 'battery',
+  title: "Pack and craft don't plug together",
+  severity: 'error',
+  why: 'A plug that does not mate, or has the same half on both sides, leaves the craft on the bench.',
+  remedy: 'Solder the plug of the packs to the craft, or choose packs with the plug of the craft.',
+  source: 'common practice: by habit the battery carries the half with sockets',
+  needs: { pack: 'pack.plug', craft: 'battery-lead.plug' },
+  may: { packHalf: 'pack.plug-half', craftHalf: 'battery-lead.plug-half' },
+  judge({ pack, craft, packHalf, craftHalf }) {
+    if (pack.value === 'none' || craft.value === 'none') return undefined;
+    if (family(pack.value) !== family(craft.value))
+      return { at: craft, with: [{ fact: pack, says: `the pack has ${pack.value}` }], message: `The craft has ${craft.value}, the pack ${pack.value}; they do not mate. Solder a ${pack.value} to the craft, or use packs with ${craft.value}.` };
+    if (packHalf && craftHalf && packHalf.value === craftHalf.value)
+      return { at: craftHalf, with: [{ fact: packHalf, says: `the pack has ${packHalf.value} too` }], message: `Craft and pack both carry the half with ${craftHalf.value} of the ${craft.value}; they do not mate. The battery usually carries the sockets, the craft the pins.` };
+    return undefined;
+  },
+  bad: `
+dryfit: build
+name: Small plug
+parts:
+  battery-lead:
+    plug: «XT30»
+packs:
+  main:
+    plug: XT60
+`,
+  good: `
+dryfit: build
+name: Same plug
+parts:
+  battery-lead:
+    plug: XT60
+packs:
+  main:
+    plug: XT60
+`,
+});

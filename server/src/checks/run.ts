@@ -1,0 +1,115 @@
+/** Runs checks over one craft: what was found, what ran, and what could not run for want of which fact. Words nothing itself. */
+import type { Craft, Pack } from '../build/craft';
+import { type Pointable, shownAt } from '../build/fact';
+import { type Finding, fingerprintOf, type Related } from '../build/finding';
+import type { Check, Need, Verdict } from './check';
+import { findFact, headOf } from './find-fact';
+
+export interface NotChecked {
+  readonly check: string;
+  readonly missing: readonly Need[];
+}
+
+export interface CheckRun {
+  readonly findings: readonly Finding[];
+  /** Ids of checks that compared something. */
+  readonly ran: readonly string[];
+  readonly notChecked: readonly NotChecked[];
+}
+
+export function runChecks(checks: readonly Check[], craft: Craft): CheckRun {
+  const findings: Finding[] = [];
+  const ran: string[] = [];
+  const notChecked: NotChecked[] = [];
+  for (const check of checks) {
+    const outcome = runCheck(check, craft);
+    findings.push(...outcome.findings);
+    if (outcome.ran) ran.push(check.id);
+    if (outcome.missing.size > 0) notChecked.push({ check: check.id, missing: [...outcome.missing] });
+  }
+  return { findings: distinct(findings), ran, notChecked };
+}
+
+interface Outcome {
+  readonly findings: readonly Finding[];
+  readonly ran: boolean;
+  readonly missing: ReadonlySet<Need>;
+}
+
+function runCheck(check: Check, craft: Craft): Outcome {
+  const wanted = Object.values(check.needs);
+  const perPack = [...wanted, ...Object.values(check.may)].some((need) => need.startsWith('pack.') || need.startsWith('worked.pack'));
+  const packs: readonly (Pack | undefined)[] = perPack ? craft.packs : [undefined];
+  const findings: Finding[] = [];
+  const missing = new Set<Need>();
+  let ran = false;
+  for (const pack of packs) {
+    if (!wanted.every((need) => headsThere(need, craft, pack))) continue;
+    try {
+      if (check.when && !check.when(craft, pack)) continue;
+      const facts: Record<string, unknown> = {};
+      let complete = true;
+      for (const [name, need] of Object.entries(check.needs)) {
+        facts[name] = findFact(need, craft, pack);
+        if (facts[name] !== undefined) continue;
+        missing.add(need);
+        complete = false;
+      }
+      if (!complete) continue;
+      for (const [name, need] of Object.entries(check.may)) facts[name] = findFact(need, craft, pack);
+      ran = true;
+      const verdict = check.judge(facts, craft, pack);
+      for (const one of verdict === undefined ? [] : ([verdict].flat() as Verdict[])) findings.push(toFinding(check, one, facts, craft, pack));
+    } catch (error) {
+      ran = true;
+      findings.push(crashed(check, craft, error));
+    }
+  }
+  return { findings, ran, missing };
+}
+
+const headsThere = (need: Need, craft: Craft, pack: Pack | undefined): boolean => need.startsWith('worked.') || headOf(need.split('.')[0]!, craft, pack) !== undefined;
+
+function toFinding(check: Check, verdict: Verdict, facts: Readonly<Record<string, unknown>>, craft: Craft, pack: Pack | undefined): Finding {
+  const first = Object.keys(check.needs)[0];
+  const target = verdict.at ?? (first === undefined ? undefined : (facts[first] as Pointable | undefined));
+  const at = target?.at ? shownAt(target) : craft.where;
+  const related: Related[] = [];
+  if (target?.through) related.push({ place: target.at, message: `\`${target.text}\` is said here` });
+  for (const { fact, says } of verdict.with ?? []) if (fact.at) related.push({ place: fact.at, message: says });
+  const path = target?.at?.path ?? 'name';
+  return {
+    check: check.id,
+    severity: verdict.severity ?? check.severity,
+    danger: verdict.danger ?? check.danger,
+    message: verdict.message,
+    at,
+    related,
+    fixes: verdict.fixes ?? [],
+    fingerprint: fingerprintOf(check.id, { ...at, path: target?.through ? `${at.path}>${path.split('.').slice(2).join('.')}` : at.path }, [pack?.name, verdict.apart].filter(Boolean).join('/')),
+  };
+}
+
+/** The same words at the same place for several packs are one finding. */
+function distinct(findings: readonly Finding[]): readonly Finding[] {
+  const seen = new Set<string>();
+  return findings.filter((finding) => {
+    const key = `${finding.check} ${finding.at.file} ${finding.at.span.start} ${finding.message}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+/** A check that fails must not look like a clean build. */
+function crashed(check: Check, craft: Craft, error: unknown): Finding {
+  return {
+    check: 'check-crashed',
+    severity: 'error',
+    message: `The check ${check.id} failed on this build, so nothing is known about "${check.title}". This is a fault of Dryfit; please report it with this file (${error instanceof Error ? error.message : String(error)}).`,
+    at: craft.where,
+    related: [],
+    fixes: [],
+    fingerprint: fingerprintOf('check-crashed', craft.where, check.id),
+  };
+}

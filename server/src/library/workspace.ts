@@ -1,0 +1,118 @@
+/** The files of a workspace as last seen, with its parts by id and the bench that applies to a folder. Reads no disk: texts are given to it. */
+import type { BenchFileFacts, PartsFileFacts, SettingsFileFacts, ShopsFileFacts } from '../build/generated/facts';
+import { type Layer, placeOf, readMap } from '../build/read-facts';
+import { kidOf } from '../build/slot';
+import { type FileDocument, readSourceFile, type SourceFile } from '../build/source-file';
+import type { Place } from '../build/place';
+import type { FileKind } from '../vocabulary';
+
+export interface LibraryPart {
+  readonly id: string;
+  readonly kind: string;
+  readonly layer: Layer;
+  /** Where its id is written. */
+  readonly at: Place;
+}
+
+/** State lives here and only here: one entry a file, replaced whole when its text changes. */
+export class Workspace {
+  private readonly files = new Map<string, SourceFile>();
+  private index: ReadonlyMap<string, readonly LibraryPart[]> | undefined;
+  /** Grows whenever something that other files can see has changed. */
+  private shared = 0;
+
+  /** Returns whether other files may see a difference. */
+  set(uri: string, text: string): boolean {
+    const before = this.files.get(uri);
+    if (before?.text === text) return false;
+    const file = readSourceFile(uri, text);
+    this.files.set(uri, file);
+    return this.noteChange(before, file);
+  }
+
+  delete(uri: string): boolean {
+    const before = this.files.get(uri);
+    this.files.delete(uri);
+    return before ? this.noteChange(before, undefined) : false;
+  }
+
+  private noteChange(before: SourceFile | undefined, after: SourceFile | undefined): boolean {
+    const matters = [before, after].some((file) => file?.documents.some((document) => document.kind !== undefined && document.kind !== 'build'));
+    if (!matters) return false;
+    this.index = undefined;
+    this.shared++;
+    return true;
+  }
+
+  get version(): number {
+    return this.shared;
+  }
+
+  get(uri: string): SourceFile | undefined {
+    return this.files.get(uri);
+  }
+
+  uris(): readonly string[] {
+    return [...this.files.keys()];
+  }
+
+  documents(kind: FileKind): readonly { file: SourceFile; document: FileDocument }[] {
+    return [...this.files.values()].flatMap((file) => file.documents.filter((document) => document.kind === kind).map((document) => ({ file, document })));
+  }
+
+  /** Library parts by id. An id said in several files has several parts; the first file in the order of names counts. */
+  parts(): ReadonlyMap<string, readonly LibraryPart[]> {
+    this.index ??= this.indexParts();
+    return this.index;
+  }
+
+  find(id: string): LibraryPart | undefined {
+    return this.parts().get(id)?.[0];
+  }
+
+  private indexParts(): ReadonlyMap<string, readonly LibraryPart[]> {
+    const index = new Map<string, LibraryPart[]>();
+    const sources = [...this.documents('parts')].sort((a, b) => (a.file.uri < b.file.uri ? -1 : 1));
+    for (const { file, document } of sources) {
+      for (const slot of kidOf(document.slot, 'parts')?.kids ?? []) {
+        const kind = kidOf(slot, 'kind')?.node;
+        if (slot.node.is !== 'map') continue;
+        const part: LibraryPart = { id: slot.key, kind: kind?.is === 'scalar' ? kind.text : '', layer: { slot, document, file: file.uri }, at: placeOf({ slot, file: file.uri }) };
+        const list = index.get(slot.key);
+        if (list) list.push(part);
+        else index.set(slot.key, [part]);
+      }
+    }
+    return index;
+  }
+
+  /** The nearest bench file up the folders from a file, or the one that was asked for. */
+  benchFor(uri: string, asked?: string): BenchFileFacts | undefined {
+    return this.nearestFacts('bench', uri, asked) as unknown as BenchFileFacts | undefined;
+  }
+
+  settingsFor(uri: string): SettingsFileFacts | undefined {
+    return this.nearestFacts('settings', uri) as unknown as SettingsFileFacts | undefined;
+  }
+
+  shops(): readonly ShopsFileFacts[] {
+    return this.documents('shops').flatMap(({ file, document }) => (document.slot ? [readMap([{ slot: document.slot, document, file: file.uri }], () => undefined) as unknown as ShopsFileFacts] : []));
+  }
+
+  partsFacts(file: SourceFile, document: FileDocument): PartsFileFacts | undefined {
+    if (!document.slot) return undefined;
+    return readMap([{ slot: document.slot, document, file: file.uri }], (id) => this.find(id)?.layer) as unknown as PartsFileFacts;
+  }
+
+  private nearestFacts(kind: FileKind, uri: string, asked?: string): unknown {
+    const all = this.documents(kind).filter(({ document }) => document.slot);
+    const near = asked
+      ? all.filter(({ file }) => file.uri === asked)
+      : all.filter(({ file }) => uri.startsWith(folderOf(file.uri))).sort((a, b) => folderOf(b.file.uri).length - folderOf(a.file.uri).length || (a.file.uri < b.file.uri ? -1 : 1));
+    const found = near[0];
+    if (!found?.document.slot) return undefined;
+    return readMap([{ slot: found.document.slot, document: found.document, file: found.file.uri }], () => undefined);
+  }
+}
+
+export const folderOf = (uri: string): string => uri.slice(0, uri.lastIndexOf('/') + 1);

@@ -1,0 +1,80 @@
+/** What is worked out from a craft once and asked for by several checks and faces. Each value tells where it rests. */
+import { cellVoltage } from './cell-voltage';
+import type { Craft, Pack } from '../build/craft';
+import type { Pointable } from '../build/fact';
+import { type CraftFigures, type CraftValues, figures, values } from '../physics';
+import { type FlightInput, flightInput } from './flight-input';
+import { type Weight, weightOf } from './weight';
+
+/** A value of our own making; points at the fact that decides it. */
+export interface Worked<T> extends Pointable {
+  readonly value: T;
+}
+
+export interface WorkedAt {
+  /** V with the pack full, by its chemistry. */
+  'worked.pack-full-voltage': Worked<number>;
+  /** A at full throttle on a full pack, one motor, the high end of its range. */
+  'worked.pack-motor-current': Worked<{ readonly typical: number; readonly high: number }>;
+  /** A out of the pack at full throttle, and mean as it is flown. */
+  'worked.pack-current': Worked<{ readonly peak: number; readonly mean: number | undefined }>;
+  'worked.pack-values': Worked<CraftValues>;
+  'worked.pack-figures': Worked<CraftFigures>;
+  'worked.pack-weight': Worked<Weight>;
+}
+
+export function worked<K extends keyof WorkedAt>(craft: Craft, pack: Pack | undefined, key: K): WorkedAt[K] | undefined {
+  return makers[key](craft, pack) as WorkedAt[K] | undefined;
+}
+
+const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | undefined) => WorkedAt[K] | undefined } = {
+  'worked.pack-full-voltage': (_, pack) => {
+    const cells = pack?.facts.cells;
+    return cells && { ...cells, value: cells.value.series * cellVoltage(pack.facts.chemistry?.value).full };
+  },
+  'worked.pack-motor-current': (craft, pack) => {
+    const made = valuesFor(craft, pack);
+    const { motors } = craft.roles;
+    if (!made?.full.ok || !motors?.kv || !pack) return undefined;
+    const full = figuresFor(craft, pack)?.full;
+    const typical = made.full.value.escCurrent;
+    return { ...motors.kv, value: { typical, high: full?.ok ? full.value.escCurrent.high : typical } };
+  },
+  'worked.pack-current': (craft, pack) => {
+    const made = valuesFor(craft, pack);
+    if (!made?.full.ok || !pack?.facts.cells) return undefined;
+    return { ...pack.facts.cells, value: { peak: made.full.value.packCurrent, mean: made.asFlown.ok ? made.asFlown.value.meanCurrent : undefined } };
+  },
+  'worked.pack-values': (craft, pack) => resting(pack, valuesFor(craft, pack)),
+  'worked.pack-figures': (craft, pack) => resting(pack, pack && figuresFor(craft, pack)),
+  'worked.pack-weight': (craft, pack) => pack?.facts.cells && { ...pack.facts.cells, value: weightOf(craft, pack) },
+};
+
+const resting = <T>(pack: Pack | undefined, value: T | undefined): Worked<T> | undefined => (value === undefined || !pack?.facts.cells ? undefined : { ...pack.facts.cells, value });
+
+/** Memory lives as long as the craft it was worked out from. */
+const memory = new WeakMap<Craft, Map<string, unknown>>();
+
+function once<T>(craft: Craft, name: string, make: () => T): T {
+  let known = memory.get(craft);
+  if (!known) {
+    known = new Map();
+    memory.set(craft, known);
+  }
+  if (!known.has(name)) known.set(name, make());
+  return known.get(name) as T;
+}
+
+export const inputFor = (craft: Craft, pack: Pack): FlightInput => once(craft, `input ${pack.name}`, () => flightInput(craft, pack));
+
+export const valuesFor = (craft: Craft, pack: Pack | undefined): CraftValues | undefined =>
+  pack && once(craft, `values ${pack.name}`, () => {
+    const input = inputFor(craft, pack);
+    return input.ok ? values(input.input) : undefined;
+  });
+
+export const figuresFor = (craft: Craft, pack: Pack): CraftFigures | undefined =>
+  once(craft, `figures ${pack.name}`, () => {
+    const input = inputFor(craft, pack);
+    return input.ok ? figures(input.input) : undefined;
+  });

@@ -1,0 +1,35 @@
+/** Turns offsets into lines and characters and back; the only place that counts line breaks. */
+export interface LinePosition {
+  readonly line: number;
+  readonly character: number;
+}
+
+/** Offsets at which each line starts; `\n`, `\r\n` and a lone `\r` end a line, as in LSP. */
+export function lineStarts(text: string): readonly number[] {
+  const starts = [0];
+  for (let i = 0; i < text.length; i++) {
+    const c = text.charCodeAt(i);
+    if (c === 10 || (c === 13 && text.charCodeAt(i + 1) !== 10)) starts.push(i + 1);
+  }
+  return starts;
+}
+
+export function positionAt(starts: readonly number[], offset: number): LinePosition {
+  let low = 0;
+  let high = starts.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (starts[middle]! <= offset) low = middle;
+    else high = middle - 1;
+  }
+  return { line: low, character: Math.max(0, offset - starts[low]!) };
+}
+
+/** The offset of a position; a position outside the text is held to the nearest place inside it. */
+export function offsetAt(text: string, starts: readonly number[], position: LinePosition): number {
+  if (position.line < 0) return 0;
+  const start = starts[position.line];
+  if (start === undefined) return text.length;
+  const next = starts[position.line + 1] ?? text.length + 1;
+  return Math.min(start + Math.max(0, position.character), Math.max(start, next - 1), text.length);
+}
