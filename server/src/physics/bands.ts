@@ -17,13 +17,11 @@ export interface Figure {
 /** Share of real cases meant to lie inside a typical range. */
 export const STATED_COVERAGE = 0.8;
 
-/** Half-width of the typical range in standard deviations; wider than the normal 1.28, since real errors have long tails. */
-export const HALF_WIDTH = 1.45;
+/** Half-width of the typical range in standard deviations. */
+export const HALF_WIDTH = 1.28;
 
-/** A figure from a value and its standard deviation in logarithms: never below zero. */
-export function figureOf(value: number, logSpread: number, unit: Unit, basis: Basis): Figure {
+/** A figure from a value and its standard deviation in logarithms: never below zero, never above `most`. */
+export function figureOf(value: number, logSpread: number, unit: Unit, basis: Basis, most = Number.MAX_VALUE): Figure {
   const stretch = Math.exp(Math.min(5, HALF_WIDTH * logSpread));
-  const a = value / stretch;
-  const b = value * stretch;
-  return { value, low: Math.min(a, b), high: Math.max(a, b), unit, basis };
+  return { value, low: value / stretch, high: Math.max(value, Math.min(most, value * stretch)), unit, basis };
 }

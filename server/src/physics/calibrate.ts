@@ -6,6 +6,7 @@
  * Kalman update), with the gradient by differences.
  */
 import { type Air, airAt } from './air';
+import { clamp } from './constants';
 import {
   type Craft,
   type CraftInput,
@@ -41,6 +42,8 @@ export interface Contradiction {
   readonly predicted: number;
   /** Distance in standard deviations of the prediction before calibration. */
   readonly sigmas: number;
+  /** False for a reading so far out that it looks like a slip of the pen. */
+  readonly used: boolean;
 }
 
 interface Reading {
@@ -58,10 +61,14 @@ interface Reading {
 const ROTOR_FACTORS: readonly Factor[] = ['thrust', 'power', 'resistance', 'loss', 'kv', 'partLoad', 'throttle'];
 
 /** Spread of one stand against the next, and of the model's form along a table. */
-const STAND_SIGMA = 0.04;
+const STAND_SIGMA = 0.06;
 const LOG_SIGMA = 0.05;
 /** A reading farther out than this is reported: twice the half-width of a typical range. */
-const CONTRADICTION = 2.9;
+const CONTRADICTION = 2.6;
+/** A reading farther out than this is not used. */
+const NOT_BELIEVED = 8;
+/** No measurement moves a factor farther than this many standard deviations of what was believed before. */
+const FARTHEST = 4;
 
 const sane = (x: number | undefined): x is number => x !== undefined && Number.isFinite(x) && x > 0;
 
@@ -86,16 +93,6 @@ function rowReadings(
         },
         STAND_SIGMA / 2,
       );
-    if (sane(row.current))
-      add(
-        'current',
-        row.current,
-        (f) => {
-          const p = atThrust(rotorFor(f), supply, row.thrust);
-          return p.ok ? p.value.supplyCurrent : undefined;
-        },
-        STAND_SIGMA,
-      );
     if (sane(row.throttle) && row.throttle <= 1) {
       const throttle = row.throttle;
       add(
@@ -108,6 +105,16 @@ function rowReadings(
         STAND_SIGMA,
       );
     }
+    if (sane(row.current))
+      add(
+        'current',
+        row.current,
+        (f) => {
+          const p = atThrust(rotorFor(f), supply, row.thrust);
+          return p.ok ? p.value.supplyCurrent : undefined;
+        },
+        STAND_SIGMA,
+      );
   });
   // Rows of one stand share its errors: together they weigh as a few good readings, not as many independent ones.
   const weight = Math.sqrt(Math.max(1, readings.length / 3));
@@ -183,18 +190,21 @@ function absorb(prior: Belief, readings: readonly Reading[]): Calibration {
     if (before) {
       const off = Math.log(r.measured) - before.at;
       const sigmas = Math.abs(off) / Math.hypot(spreadOf(prior, before.gradient), r.sigma);
-      if (sigmas > CONTRADICTION)
-        contradictions.push({
-          row: r.row,
-          quantity: r.quantity,
-          measured: r.measured,
-          predicted: Math.exp(before.at),
-          sigmas,
-        });
+      if (sigmas > CONTRADICTION) {
+        const { row, quantity, measured } = r;
+        const believed = sigmas <= NOT_BELIEVED;
+        contradictions.push({ row, quantity, measured, predicted: Math.exp(before.at), sigmas, used: believed });
+        if (!believed) continue;
+      }
     }
     const now = linearised(r, belief);
     if (!now) continue;
-    belief = learn(belief, now.gradient, Math.log(r.measured) - now.at, r.sigma);
+    const learnt = learn(belief, now.gradient, Math.log(r.measured) - now.at, r.sigma);
+    const mean = learnt.mean.map((m, i) => {
+      const reach = FARTHEST * sigmaAt(prior, i);
+      return clamp(m, (prior.mean[i] as number) - reach, (prior.mean[i] as number) + reach);
+    });
+    belief = { mean, covariance: learnt.covariance };
     used++;
   }
   return { belief, used, contradictions };

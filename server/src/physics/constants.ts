@@ -6,5 +6,5 @@ export const G = 9.80665;
 /** Torque in N m of a motor per ampere when Kv is 1 rpm/V: 60/(2π). */
 export const KT_OF_UNIT_KV = 60 / (2 * Math.PI);
 
-/** `x` held inside `low` … `high`. */
-export const clamp = (x: number, low: number, high: number): number => Math.min(high, Math.max(low, x));
+/** `x` held inside `low` … `high`; not a number gives `low`. */
+export const clamp = (x: number, low: number, high: number): number => (x >= low ? Math.min(x, high) : low);

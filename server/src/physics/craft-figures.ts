@@ -8,7 +8,7 @@ import { type CraftInput, craftOf, faultOf, priorOf } from './craft';
 import { type CraftValues, type FlightValues, type PointValues, valuesOfCraft } from './craft-values';
 import { type Belief, FACTOR_COUNT, type Factor, indexOf, shareOf, sigmaAt, spreadOf } from './factors';
 import { craftNotices, type Notice } from './notices';
-import { impossible, type Outcome, possible } from './result';
+import { badInput, type Impossible, type Outcome, possible } from './result';
 
 const POINT_UNITS: { readonly [K in keyof PointValues]: Unit } = {
   thrust: 'N',
@@ -88,90 +88,62 @@ export interface CraftFigures {
   readonly readingsUsed: number;
 }
 
-const POINTS = ['full', 'fullSagged', 'hover', 'cruise', 'punch'] as const;
-const FLIGHTS = ['hovering', 'asFlown'] as const;
-
-const allImpossible = (field: string): CraftValues => {
-  const no = impossible('bad-input', { [field]: 0 });
-  return { full: no, fullSagged: no, hover: no, cruise: no, punch: no, hovering: no, asFlown: no };
-};
-
-const calibrated = (input: CraftInput): Calibration => calibrateCraft(priorOf(input), input);
-
 /** Values without ranges: the fast path. Never throws; what has no answer is typed. */
 export function values(input: CraftInput): CraftValues {
   const fault = faultOf(input);
-  if (fault !== undefined) return allImpossible(fault);
-  return valuesOfCraft(craftOf(input, calibrated(input).belief.mean));
+  return fault === undefined
+    ? valuesOfCraft(craftOf(input, calibrated(input).belief.mean))
+    : everywhere(badInput(fault));
 }
 
 /** Values with typical ranges, notices and advice. Never throws; what has no answer is typed. */
 export function figures(input: CraftInput): CraftFigures {
   const fault = faultOf(input);
-  if (fault !== undefined)
-    return {
-      ...(allImpossible(fault) as Record<
-        (typeof POINTS)[number] | (typeof FLIGHTS)[number],
-        ReturnType<typeof impossible>
-      >),
-      notices: [],
-      narrows: { flightTime: [], thrust: [] },
-      basis: 'modelled',
-      readingsUsed: 0,
-    };
+  if (fault !== undefined) {
+    const nothing = { notices: [], narrows: { flightTime: [], thrust: [] }, readingsUsed: 0 };
+    return { ...everywhere(badInput(fault)), ...nothing, basis: 'modelled' };
+  }
   const { belief, used, contradictions } = calibrated(input);
   const basis: Basis = used > 0 ? 'calibrated' : 'modelled';
-  const base = valuesOfCraft(craftOf(input, belief.mean));
+  const here = valuesOfCraft(craftOf(input, belief.mean));
   const moves = neighbours(input, belief);
-  const point = (key: (typeof POINTS)[number]): Outcome<PointFigures> => {
-    const here = base[key];
-    if (!here.ok) return here;
-    return possible(
-      spread(here.value, POINT_UNITS, belief, basis, moves, (v) => {
-        const there = v[key];
-        return there.ok ? there.value : undefined;
-      }),
-    );
+  const point = (pick: (v: CraftValues) => Outcome<PointValues>) =>
+    spread(pick, here, POINT_UNITS, belief, basis, moves);
+  const flight = (pick: (v: CraftValues) => Outcome<FlightValues>) =>
+    spread(pick, here, FLIGHT_UNITS, belief, basis, moves);
+  const advice = (pick: (v: CraftValues) => number | undefined): Narrowing[] => {
+    const value = pick(here);
+    return value === undefined ? [] : best(belief, gradientOf(value, moves, pick));
   };
-  const flight = (key: (typeof FLIGHTS)[number]): Outcome<FlightFigures> => {
-    const here = base[key];
-    if (!here.ok) return here;
-    return possible(
-      spread(here.value, FLIGHT_UNITS, belief, basis, moves, (v) => {
-        const there = v[key];
-        return there.ok ? there.value : undefined;
-      }),
-    );
-  };
-  const flightTime = base.asFlown;
-  const thrust = base.full;
   return {
-    full: point('full'),
-    fullSagged: point('fullSagged'),
-    hover: point('hover'),
-    cruise: point('cruise'),
-    punch: point('punch'),
-    hovering: flight('hovering'),
-    asFlown: flight('asFlown'),
-    notices: craftNotices(input, base, contradictions),
+    full: point((v) => v.full),
+    fullSagged: point((v) => v.fullSagged),
+    hover: point((v) => v.hover),
+    cruise: point((v) => v.cruise),
+    punch: point((v) => v.punch),
+    hovering: flight((v) => v.hovering),
+    asFlown: flight((v) => v.asFlown),
+    notices: craftNotices(input, here, contradictions),
     narrows: {
-      flightTime: flightTime.ok
-        ? best(
-            belief,
-            gradientOf(flightTime.value.minutes, moves, (v) => (v.asFlown.ok ? v.asFlown.value.minutes : undefined)),
-          )
-        : [],
-      thrust: thrust.ok
-        ? best(
-            belief,
-            gradientOf(thrust.value.thrust, moves, (v) => (v.full.ok ? v.full.value.thrust : undefined)),
-          )
-        : [],
+      flightTime: advice((v) => (v.asFlown.ok ? v.asFlown.value.minutes : undefined)),
+      thrust: advice((v) => (v.full.ok ? v.full.value.thrust : undefined)),
     },
     basis,
     readingsUsed: used,
   };
 }
+
+const calibrated = (input: CraftInput): Calibration => calibrateCraft(priorOf(input), input);
+
+const everywhere = (no: Impossible) => ({
+  full: no,
+  fullSagged: no,
+  hover: no,
+  cruise: no,
+  punch: no,
+  hovering: no,
+  asFlown: no,
+});
 
 /** The craft with one factor moved by a step, or undefined for a factor that is not doubtful. */
 interface Neighbour {
@@ -210,20 +182,28 @@ function gradientOf(
   });
 }
 
+/** One group of values with the range of each. */
 function spread<K extends string>(
-  here: { readonly [P in K]: number },
+  pick: (v: CraftValues) => Outcome<{ readonly [P in K]: number }>,
+  here: CraftValues,
   units: { readonly [P in K]: Unit },
   belief: Belief,
   basis: Basis,
   moves: readonly (Neighbour | undefined)[],
-  group: (v: CraftValues) => { readonly [P in K]: number } | undefined,
-): { readonly [P in K]: Figure } {
+): Outcome<{ readonly [P in K]: Figure }> {
+  const group = pick(here);
+  if (!group.ok) return group;
   const out = {} as { [P in K]: Figure };
   for (const key of Object.keys(units) as K[]) {
-    const gradient = gradientOf(here[key], moves, (v) => group(v)?.[key]);
-    out[key] = figureOf(here[key], spreadOf(belief, gradient), units[key], basis);
+    const value = group.value[key];
+    const gradient = gradientOf(value, moves, (v) => {
+      const there = pick(v);
+      return there.ok ? there.value[key] : undefined;
+    });
+    const most = key === 'throttle' ? 1 : undefined;
+    out[key] = figureOf(value, spreadOf(belief, gradient), units[key], basis, most);
   }
-  return out;
+  return possible(out);
 }
 
 /** The two measurements that take away most of the variance. */

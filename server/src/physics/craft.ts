@@ -106,7 +106,7 @@ export interface CraftInput {
 export interface Craft {
   readonly rotor: Rotor;
   readonly count: number;
-  /** Thrust that reaches the air of one propeller's own: less than one for coaxial pairs. */
+  /** Share of a free propeller's thrust that lifts the craft. */
   readonly installedThrust: number;
   /** N */
   readonly weight: number;
@@ -123,9 +123,14 @@ export interface Craft {
 }
 
 /** Real speed constants are a little under the printed ones. Fitted. */
-const TRUE_KV = 0.97;
+const TRUE_KV = 0.96;
 /** Thrust of a coaxial pair over that of two free propellers at the same speeds (from memory, 0.80 … 0.90 common). */
 const COAXIAL_THRUST = 0.86;
+/**
+ * Arms in the wake take some thrust back: an arm over 6 % of the disc, drag coefficient 1.2, in a wake of 1.5 times the
+ * induced speed. An estimate; stands have no arms.
+ */
+const ARM_THRUST = 0.96;
 /** Where a measured CT or CP is taken to hold: near the hover of a small craft. */
 const COEFFICIENT_SPEED = 200; // rev/s
 
@@ -133,17 +138,17 @@ const COEFFICIENT_SPEED = 200; // rev/s
 export function rotorOf(motors: MotorsInput, size: PropellerInput, air: Air, factor: (f: Factor) => number): Rotor {
   let propeller = propellerOf(size);
   if (usable(size.ct)) {
-    const ratio = clamp(size.ct.value, 0.01, 0.5) / thrustCoefficient(propeller, air, COEFFICIENT_SPEED);
+    const ratio = clamp(size.ct.value, 0.01, 0.5) / thrustCoefficient(propeller, COEFFICIENT_SPEED);
     propeller = { ...propeller, thrustCoefficient: propeller.thrustCoefficient * ratio };
   }
   if (usable(size.cp)) {
-    const ratio = clamp(size.cp.value, 0.003, 0.5) / powerCoefficient(propeller, air, COEFFICIENT_SPEED);
-    propeller = { ...propeller, loading: propeller.loading * ratio };
+    const ratio = clamp(size.cp.value, 0.003, 0.5) / powerCoefficient(propeller, COEFFICIENT_SPEED);
+    propeller = { ...propeller, powerFactor: propeller.powerFactor * ratio };
   }
   propeller = {
     ...propeller,
     thrustCoefficient: propeller.thrustCoefficient * factor('thrust'),
-    loading: propeller.loading * factor('power'),
+    powerFactor: propeller.powerFactor * factor('power'),
   };
   const kv = motors.kv * TRUE_KV * factor('kv');
   const motor: Motor = {
@@ -167,7 +172,7 @@ export function craftOf(input: CraftInput, factors: FactorVector, massThen?: num
   return {
     rotor: rotorOf(motors, input.propeller, airAt(input.air?.altitude, input.air?.temperature), factor),
     count: motors.count,
-    installedThrust: motors.coaxial ? COAXIAL_THRUST : 1,
+    installedThrust: ARM_THRUST * (motors.coaxial ? COAXIAL_THRUST : 1),
     weight: (massThen ?? input.mass.value) * G * factor('mass'),
     pack: {
       input: pack,
@@ -215,9 +220,9 @@ export function rotorSigmas(motors: MotorsInput, size: PropellerInput): Record<F
     thrust: usable(size.ct) ? Math.hypot(0.02, sigmaOf(size.ct)) : ct,
     power: usable(size.cp) ? Math.hypot(0.03, sigmaOf(size.cp), usable(size.ct) ? 0 : 1.5 * ct) : power,
     resistance: usable(motors.resistance) ? Math.hypot(0.25, sigmaOf(motors.resistance)) : 0.33,
-    loss: usable(motors.noLoadCurrent) ? Math.hypot(0.2, sigmaOf(motors.noLoadCurrent)) : 0.45,
+    loss: usable(motors.noLoadCurrent) ? Math.hypot(0.2, sigmaOf(motors.noLoadCurrent)) : 0.4,
     kv: 0.03,
-    partLoad: 0.5,
+    partLoad: 0.35,
     throttle: 0.03,
     packResistance: 0,
     capacity: 0,
@@ -230,7 +235,7 @@ export function rotorSigmas(motors: MotorsInput, size: PropellerInput): Record<F
 export function priorOf(input: CraftInput): Belief {
   const { mass, pack, motors } = input;
   const s = rotorSigmas(motors, input.propeller);
-  if (motors.coaxial) s.thrust = Math.hypot(s.thrust, 0.06);
+  s.thrust = Math.hypot(s.thrust, motors.coaxial ? 0.06 : 0.02);
   s.packResistance = usable(pack.resistance) ? Math.hypot(0.05, sigmaOf(pack.resistance)) : 0.4;
   s.capacity = pack.capacitySigma ?? 0.04;
   s.mass = clamp((mass.high - mass.low) / (2 * 1.28 * mass.value), 0.001, 0.5) || 0.001;

@@ -28,22 +28,25 @@ export interface Motor {
 
 /** Speed at which loss torque is stated, rev/s (15,000 rpm). */
 export const LOSS_SPEED = 250;
-const LOSS_EXPONENT = 0.4;
+const LOSS_EXPONENT = 0.25;
 
 /** Stator volume d²·h in mm³ (without π/4). */
 export const statorVolume = (m: MotorSize): number => m.statorDiameterMm ** 2 * m.statorHeightMm;
 
 /** Motor constant in N m/√W, whole path: a bigger stator makes torque with less heat. Fitted. */
-const motorConstant = (m: MotorSize): number => 1.675e-5 * statorVolume(m) ** 0.837;
+const motorConstant = (m: MotorSize): number => 1.403e-5 * statorVolume(m) ** 0.837;
 
 /** Whole-path resistance in Ω from the nameplate: winding, controller and leads. */
 export const estimatedPathResistance = (m: MotorSize): number => (KT_OF_UNIT_KV / m.kv / motorConstant(m)) ** 2;
 
-/** Whole-path warm resistance in Ω from a cold winding's, as data sheets and milliohm meters give it. Fitted. */
-export const pathResistanceOfWinding = (winding: number): number => 1.35 * winding + 0.035;
+/**
+ * Whole-path warm resistance in Ω from a cold winding's, as data sheets and milliohm meters give it: about twice, for
+ * controller, leads, warmth and commutation together (ratios of 1.2 … 2.9 seen on stands).
+ */
+export const pathResistanceOfWinding = (winding: number): number => 2 * winding + 0.02;
 
 /** Loss torque in N m at `LOSS_SPEED` from the nameplate. Fitted. */
-export const estimatedLossTorque = (m: MotorSize): number => 1.6e-6 * statorVolume(m);
+export const estimatedLossTorque = (m: MotorSize): number => 1.81e-6 * statorVolume(m);
 
 /**
  * Loss torque in N m at `LOSS_SPEED` from a no-load current in A.

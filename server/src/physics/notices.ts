@@ -1,7 +1,9 @@
 /** What a reader should know about the figures before trusting them. Typed facts; it must not word them. */
+import { openVoltage } from './battery';
 import type { Contradiction } from './calibrate';
 import type { CraftInput, PropellerInput } from './craft';
 import type { CraftValues } from './craft-values';
+import { dutyOfThrottle } from './esc';
 import { PITCH_RATIO_FITTED } from './propeller';
 
 export type NoticeCode =
@@ -32,7 +34,7 @@ export type NoticeCode =
 
 export interface Notice {
   readonly code: NoticeCode;
-  readonly details: Readonly<Record<string, number | string>>;
+  readonly details: Readonly<Record<string, number | string | boolean>>;
 }
 
 const INCH = 0.0254;
@@ -57,20 +59,20 @@ export function craftNotices(input: CraftInput, v: CraftValues, contradictions: 
   if (input.motors.coaxial) notices.push({ code: 'coaxial-estimated', details: {} });
   if (v.full.ok && v.full.value.tipMach > 0.65)
     notices.push({ code: 'tip-mach-high', details: { tipMach: v.full.value.tipMach } });
-  if (v.hover.ok && v.hover.value.throttle < 0.1)
+  if (v.hover.ok && dutyOfThrottle(v.hover.value.throttle) < 0.15)
     notices.push({ code: 'hover-throttle-low', details: { throttle: v.hover.value.throttle } });
-  if (v.fullSagged.ok && v.full.ok && v.full.value.cellVoltage < 0.7 * 4.2)
+  if (v.full.ok && v.full.value.cellVoltage < 0.7 * openVoltage(input.pack.chemistry, 1))
     notices.push({ code: 'deep-sag', details: { cellVoltage: v.full.value.cellVoltage } });
   if (v.asFlownEndsBy === 'landing-voltage')
     notices.push({ code: 'landing-voltage-first', details: { flight: 'as-flown' } });
   if (v.hoveringEndsBy === 'landing-voltage')
     notices.push({ code: 'landing-voltage-first', details: { flight: 'hovering' } });
   for (const c of contradictions) {
-    const { row, quantity, measured, predicted, sigmas } = c;
+    const { row, quantity, measured, predicted, sigmas, used } = c;
     notices.push(
       row === undefined
-        ? { code: 'log-contradicts-figures', details: { quantity, measured, predicted, sigmas } }
-        : { code: 'row-contradicts-nameplate', details: { row, quantity, measured, predicted, sigmas } },
+        ? { code: 'log-contradicts-figures', details: { quantity, measured, predicted, sigmas, used } }
+        : { code: 'row-contradicts-nameplate', details: { row, quantity, measured, predicted, sigmas, used } },
     );
   }
   return notices;

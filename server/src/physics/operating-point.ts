@@ -3,7 +3,7 @@
  * It must not know the craft: supplies count how many equal motors hang on them.
  */
 import type { Air } from './air';
-import { PART_LOAD } from './esc';
+import { partLoadLoss, rippleCurrent } from './esc';
 import { type Motor, motorCurrent, motorVoltage } from './motor';
 import { type Propeller, pitchSpeed, speedForThrust, thrustAt, tipMach, torqueAt } from './propeller';
 import { impossible, type Outcome, possible } from './result';
@@ -62,10 +62,9 @@ export interface OperatingPoint {
 
 /** Below this share of the open voltage more throttle may give less thrust; a real pack would have given up. */
 const LEAST_BUS_SHARE = 0.5;
+const BUS_ROUNDS = 4;
 
-/** Part-load loss in W at bus voltage `bus` and motor voltage `across`; linear in the bus voltage. */
-const partLoadLoss = (rotor: Rotor, bus: number, across: number): number =>
-  (4 * PART_LOAD * rotor.partLoad * across * Math.max(0, bus - across)) / rotor.motor.resistance;
+const rippleOf = (rotor: Rotor): number => rippleCurrent(rotor.motor.resistance) * rotor.partLoad;
 
 function pointAt(
   rotor: Rotor,
@@ -77,7 +76,7 @@ function pointAt(
 ): OperatingPoint {
   const { propeller, air } = rotor;
   const torque = torqueAt(propeller, air, speed);
-  const partLoadHeat = partLoadLoss(rotor, bus, across);
+  const partLoadHeat = partLoadLoss(rippleOf(rotor), bus, across / bus);
   const escPower = across * current + partLoadHeat;
   return {
     speed,
@@ -104,14 +103,17 @@ export function atThrust(rotor: Rotor, supply: Supply, thrust: number): Outcome<
   const speed = speedForThrust(rotor.propeller, rotor.air, thrust);
   const current = motorCurrent(rotor.motor, torqueAt(rotor.propeller, rotor.air, speed), speed);
   const across = motorVoltage(rotor.motor, speed, current);
-  // Power of one controller is fixed + slope·bus, so the bus voltage is the upper root of a quadratic.
-  const slope = (4 * PART_LOAD * rotor.partLoad * across) / rotor.motor.resistance;
-  const fixed = across * current - slope * across;
+  const ripple = rippleOf(rotor);
   const { openVoltage, resistance, motors, auxiliary } = supply;
-  const half = (openVoltage - resistance * motors * slope) / 2;
-  const discriminant = half * half - resistance * (motors * fixed + auxiliary);
-  if (!(discriminant >= 0) || half <= 0) return impossible('pack-cannot-deliver', { thrust, openVoltage, resistance });
-  const bus = half + Math.sqrt(discriminant);
+  // The bus voltage is the upper root of a quadratic in which the part-load loss depends a little on the voltage itself:
+  // from the open voltage, where that loss is largest, a few rounds settle it.
+  let bus = openVoltage;
+  for (let round = 0; round < (resistance > 0 ? BUS_ROUNDS : 0); round++) {
+    const power = motors * (across * current + partLoadLoss(ripple, bus, across / bus)) + auxiliary;
+    const discriminant = (openVoltage / 2) ** 2 - resistance * power;
+    if (!(discriminant >= 0)) return impossible('pack-cannot-deliver', { thrust, openVoltage, resistance, power });
+    bus = openVoltage / 2 + Math.sqrt(discriminant);
+  }
   if (across > bus) return impossible('cannot-reach', { thrust, voltageNeeded: across, busVoltage: bus });
   return possible(pointAt(rotor, supply, speed, current, across, bus));
 }
@@ -124,14 +126,14 @@ export function atThrust(rotor: Rotor, supply: Supply, thrust: number): Outcome<
 export function atDuty(rotor: Rotor, supply: Supply, duty: number): Outcome<OperatingPoint> {
   const { motor } = rotor;
   const { openVoltage, resistance, motors, auxiliary } = supply;
+  const ripple = rippleOf(rotor);
   const leastBus = LEAST_BUS_SHARE * openVoltage;
   /** Bus voltage this speed needs less what the supply then has: rises with speed. */
   const excess = (speed: number): number => {
     const current = motorCurrent(motor, torqueAt(rotor.propeller, rotor.air, speed), speed);
     const across = motorVoltage(motor, speed, current);
     const bus = across / duty;
-    const drawn =
-      motors * (duty * current + partLoadLoss(rotor, bus, across) / bus) + auxiliary / Math.max(bus, leastBus);
+    const drawn = motors * (duty * current + partLoadLoss(ripple, 1, duty)) + auxiliary / Math.max(bus, leastBus);
     return bus - openVoltage + resistance * drawn;
   };
   const highest = (duty * openVoltage) / motor.backEmf;

@@ -11,7 +11,7 @@ import { dutyOfThrottle, throttleOfDuty } from './esc';
 import { FACTOR_COUNT, FACTORS, type FactorVector, independent, indexOf, sigmaAt, spreadOf } from './factors';
 import { type Notice, propellerNotices } from './notices';
 import { atDuty, atThrust, type OperatingPoint, stand } from './operating-point';
-import { impossible, type Outcome, possible } from './result';
+import { badInput, type Outcome, possible } from './result';
 
 export interface PointInput {
   readonly motor: Omit<MotorsInput, 'count' | 'coaxial'>;
@@ -110,13 +110,13 @@ const beliefOf = (input: PointInput) => {
 /** One point without ranges. */
 export function pointValues(input: PointInput): Outcome<PointValuesOnStand> {
   const fault = faultOfPoint(input);
-  return fault === undefined ? solve(input, beliefOf(input).belief.mean) : impossible('bad-input', { [fault]: 0 });
+  return fault === undefined ? solve(input, beliefOf(input).belief.mean) : badInput(fault);
 }
 
 /** One point with typical ranges. Never throws; an impossible point is typed. */
 export function operatingPoint(input: PointInput): Outcome<StandPoint> {
   const fault = faultOfPoint(input);
-  if (fault !== undefined) return impossible('bad-input', { [fault]: 0 });
+  if (fault !== undefined) return badInput(fault);
   const { belief, used } = beliefOf(input);
   const here = solve(input, belief.mean);
   if (!here.ok) return here;
@@ -138,7 +138,8 @@ export function operatingPoint(input: PointInput): Outcome<StandPoint> {
     const gradient = moved.map((m) =>
       m && value > 0 && m.values[key] > 0 ? Math.log(m.values[key] / value) / m.by : 0,
     );
-    figures[key] = figureOf(value, spreadOf(belief, gradient), UNITS[key], basis);
+    const most = key === 'throttle' ? 1 : undefined;
+    figures[key] = figureOf(value, spreadOf(belief, gradient), UNITS[key], basis, most);
   }
   return possible({ figures, notices: propellerNotices(input.propeller), basis });
 }

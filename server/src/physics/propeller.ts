@@ -28,103 +28,99 @@ export interface PropellerSize {
 export interface Propeller {
   readonly diameter: number;
   readonly pitch: number;
-  /** CT at Reynolds number `RE_REFERENCE`. */
+  /** CT at `REFERENCE_TIP`. */
   readonly thrustCoefficient: number;
-  /** K = CP/CT^1.5 at `RE_REFERENCE`. */
+  /** K = CP/CT^1.5 at `REFERENCE_TIP`. */
   readonly loading: number;
-  /** Exponent of K on the Reynolds number. */
-  readonly loadingExponent: number;
+  /** Multiplies K after its floor: a duct's estimate, a measurement's correction. */
+  readonly powerFactor: number;
 }
 
-export const RE_REFERENCE = 1e5;
-const RE_LOW = 2e4;
-const RE_HIGH = 6e5;
-/** CT grows slowly with speed: thin blades work better at a higher Reynolds number. Fitted. */
+/**
+ * Both quantities drift with n·D (tip speed over π), in m/s, as thin blades work better at a higher Reynolds number.
+ * n·D orders the data better than the Reynolds number of the diameter: small propellers have relatively wider blades.
+ */
+const REFERENCE_TIP = 20;
+const TIP_LOW = 4;
+const TIP_HIGH = 50;
 const CT_EXPONENT = 0.06;
+const LOADING_EXPONENT = -0.18;
+
 /** √(2/π): K of a propeller without any loss. */
 const IDEAL_LOADING = Math.sqrt(2 / Math.PI);
-/** No small propeller in the data is above this figure of merit. */
-const BEST_FIGURE_OF_MERIT = 0.8;
+/** Next to no small propeller in the data is above this figure of merit, at any speed. */
+const BEST_FIGURE_OF_MERIT = 0.72;
 
 /** Limits of the data the law was fitted on. */
 export const PITCH_RATIO_FITTED: readonly [number, number] = [0.3, 1.3];
 
-/** ln CT = a + b·x + c·x² + d·ln(blades/2), x = ln(pitch/diameter/0.7). Fitted. */
-const CT_USUAL = { level: -2.145, pitch: 0.515, curve: -0.242, blades: 0.6, wide: 0.229, narrow: -0.171 };
-const CT_MULTIROTOR = { level: -2.13, pitch: 0.45, curve: -0.242, blades: 0.55 };
-/** ln K = a + b·x + c·x² + d·ln(blades/2) + (e + f·x)·ln(Re/1e5). Fitted. */
-const LOADING = {
-  level: 0.489,
-  pitch: 0.502,
-  curve: 0.849,
-  blades: -0.153,
-  reynolds: -0.114,
-  reynoldsPitch: 0.13,
-  wide: -0.102,
-  narrow: 0.178,
-  multirotor: -0.1,
-};
-/** A duct adds thrust at the same speed and takes load off the blades (from memory; wide band). */
-const DUCT_THRUST = 1.1;
-const DUCT_LOADING = 0.92;
-
 /**
- * The law of a propeller.
- * @param thrustFactor multiplies CT, @param powerFactor multiplies CP at a given CT
+ * ln CT = level + pitch·x + curve·x² + blades·ln(blades/2), x = ln(pitch/diameter/0.7). Aeroplane outlines are fitted on the
+ * static tests of 157 propellers of 2–10 inch (UIUC Propeller Data Site, volumes 1–3; Brandt, Deters, Ananda, Dantsker,
+ * Selig); `multirotor` on thrust stands (Cao & Strawson 2018; three others, 2019–2021) with the same curve.
  */
-export function propellerOf(size: PropellerSize, thrustFactor = 1, powerFactor = 1): Propeller {
+const CT = { level: -2.122, pitch: 0.534, curve: -0.223, blades: 0.589 };
+const CT_MULTIROTOR = { level: -2.114, pitch: 0.431, curve: -0.223, blades: 0.359 };
+/** ln K in the same form and from the same data, with one level for multirotor propellers. */
+const LOADING = { level: 0.352, pitch: 0.576, curve: 0.919, blades: -0.137 };
+const OUTLINE: Readonly<Record<Blade, { readonly ct: number; readonly loading: number }>> = {
+  multirotor: { ct: 0, loading: -0.076 },
+  wide: { ct: 0.223, loading: -0.121 },
+  usual: { ct: 0, loading: 0 },
+  narrow: { ct: -0.181, loading: 0.165 },
+};
+/**
+ * The short ducts of small craft: what their lip gains, tip gap, spokes and guards take away. From memory of such craft,
+ * nothing measured; hence the wide band.
+ */
+const DUCT_THRUST = 1;
+const DUCT_POWER = 1.1;
+
+/** The law of a propeller from its printed size. */
+export function propellerOf(size: PropellerSize): Propeller {
   const blade = size.blade ?? 'multirotor';
-  const ratio = clamp(size.pitch / size.diameter, 0.25, 1.5);
-  const x = Math.log(ratio / 0.7);
+  const x = Math.log(clamp(size.pitch / size.diameter, 0.25, 1.5) / 0.7);
   const b = Math.log(clamp(size.blades, 1, 8) / 2);
-  const c = blade === 'multirotor' ? CT_MULTIROTOR : CT_USUAL;
-  const outlineCT = blade === 'wide' ? CT_USUAL.wide : blade === 'narrow' ? CT_USUAL.narrow : 0;
-  const outlineK = blade === 'usual' ? 0 : LOADING[blade];
-  const ct = Math.exp(c.level + c.pitch * x + c.curve * x * x + c.blades * b + outlineCT);
-  const k = Math.exp(LOADING.level + LOADING.pitch * x + LOADING.curve * x * x + LOADING.blades * b + outlineK);
+  const shape = (c: typeof CT): number => c.level + c.pitch * x + c.curve * x * x + c.blades * b;
+  const ct = Math.exp(shape(blade === 'multirotor' ? CT_MULTIROTOR : CT) + OUTLINE[blade].ct);
   return {
     diameter: size.diameter,
     pitch: size.pitch,
-    thrustCoefficient: ct * (size.ducted ? DUCT_THRUST : 1) * thrustFactor,
-    loading: Math.max(k, IDEAL_LOADING / BEST_FIGURE_OF_MERIT) * (size.ducted ? DUCT_LOADING : 1) * powerFactor,
-    loadingExponent: LOADING.reynolds + LOADING.reynoldsPitch * x,
+    thrustCoefficient: ct * (size.ducted ? DUCT_THRUST : 1),
+    loading: Math.exp(shape(LOADING) + OUTLINE[blade].loading),
+    powerFactor: size.ducted ? DUCT_POWER : 1,
   };
 }
 
-/** Reynolds number ρnD²/μ over its reference, held to the range of the data. */
-const reynoldsRatio = (p: Propeller, air: Air, speed: number): number =>
-  clamp((air.density * speed * p.diameter * p.diameter) / air.viscosity, RE_LOW, RE_HIGH) / RE_REFERENCE;
+/** n·D over its reference, held to the range of the data. */
+const tipRatio = (p: Propeller, speed: number): number => clamp(speed * p.diameter, TIP_LOW, TIP_HIGH) / REFERENCE_TIP;
 
 /** CT at a speed in rev/s. */
-export const thrustCoefficient = (p: Propeller, air: Air, speed: number): number =>
-  p.thrustCoefficient * reynoldsRatio(p, air, speed) ** CT_EXPONENT;
+export const thrustCoefficient = (p: Propeller, speed: number): number =>
+  p.thrustCoefficient * tipRatio(p, speed) ** CT_EXPONENT;
 
 /** CP at a speed in rev/s. */
-export const powerCoefficient = (p: Propeller, air: Air, speed: number): number => {
-  const re = reynoldsRatio(p, air, speed);
-  return p.thrustCoefficient ** 1.5 * p.loading * re ** (1.5 * CT_EXPONENT + p.loadingExponent);
-};
+export const powerCoefficient = (p: Propeller, speed: number): number =>
+  thrustCoefficient(p, speed) ** 1.5 *
+  Math.max(p.loading * tipRatio(p, speed) ** LOADING_EXPONENT, IDEAL_LOADING / BEST_FIGURE_OF_MERIT) *
+  p.powerFactor;
 
 /** Thrust in N at a speed in rev/s. */
 export const thrustAt = (p: Propeller, air: Air, speed: number): number =>
-  thrustCoefficient(p, air, speed) * air.density * speed * speed * p.diameter ** 4;
+  thrustCoefficient(p, speed) * air.density * speed * speed * p.diameter ** 4;
 
 /** Shaft torque in N m at a speed in rev/s. */
 export const torqueAt = (p: Propeller, air: Air, speed: number): number =>
-  (powerCoefficient(p, air, speed) * air.density * speed * speed * p.diameter ** 5) / (2 * Math.PI);
+  (powerCoefficient(p, speed) * air.density * speed * speed * p.diameter ** 5) / (2 * Math.PI);
 
 /** Speed in rev/s that gives a thrust in N: exact, since CT is a power of speed between two constant ends. */
 export function speedForThrust(p: Propeller, air: Air, thrust: number): number {
   if (!(thrust > 0)) return 0;
-  const rePerSpeed = (air.density * p.diameter * p.diameter) / air.viscosity / RE_REFERENCE;
   const base = thrust / (p.thrustCoefficient * air.density * p.diameter ** 4);
-  const free = (base / rePerSpeed ** CT_EXPONENT) ** (1 / (2 + CT_EXPONENT));
-  const re = free * rePerSpeed;
-  const low = RE_LOW / RE_REFERENCE;
-  const high = RE_HIGH / RE_REFERENCE;
-  if (re < low) return Math.sqrt(base / low ** CT_EXPONENT);
-  if (re > high) return Math.sqrt(base / high ** CT_EXPONENT);
-  return free;
+  const free = (base / (p.diameter / REFERENCE_TIP) ** CT_EXPONENT) ** (1 / (2 + CT_EXPONENT));
+  const tip = free * p.diameter;
+  if (tip >= TIP_LOW && tip <= TIP_HIGH) return free;
+  return Math.sqrt(base / ((tip < TIP_LOW ? TIP_LOW : TIP_HIGH) / REFERENCE_TIP) ** CT_EXPONENT);
 }
 
 /** Tip speed over the speed of sound. @param speed rev/s */

@@ -20,6 +20,8 @@ export type Why =
 export interface Impossible {
   readonly ok: false;
   readonly why: Why;
+  /** With `bad-input`: the field at fault, by its path in the input. */
+  readonly field?: string;
   /** The numbers a sentence about it needs, SI, named by field. */
   readonly details: Readonly<Record<string, number>>;
 }
@@ -33,3 +35,5 @@ export const impossible = (why: Why, details: Readonly<Record<string, number>> =
   why,
   details,
 });
+
+export const badInput = (field: string): Impossible => ({ ok: false, why: 'bad-input', field, details: {} });
