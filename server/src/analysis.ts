@@ -9,8 +9,9 @@ import { placeOf } from './build/read-facts';
 import { acceptFindings } from './checks/accept';
 import type { Check } from './checks/check';
 import { allChecks } from './checks/generated/all';
+import { missingFacts } from './checks/missing';
 import { type NotChecked, runChecks } from './checks/run';
-import type { Workspace } from './library/workspace';
+import { folderOf, type Workspace } from './library/workspace';
 import { nearest } from './text/nearest';
 import { limits } from './text/limits';
 
@@ -43,7 +44,9 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
     findings.push(...acceptFindings(craft, own, run.ran));
     ran.push(...run.ran);
     // A craft written down for comparison may leave anything open.
-    if (craft.said.reference?.value !== true) notChecked.push(...run.notChecked);
+    if (craft.said.reference?.value === true) continue;
+    notChecked.push(...run.notChecked);
+    if (run.notChecked.length > 0) findings.push(factsMissing(craft, run.notChecked));
   }
   const settings = workspace.settingsFor(uri);
   const shown = held(findings.map((finding) => withSettings(finding, settings)).filter((finding): finding is Finding => finding !== undefined), file);
@@ -53,13 +56,30 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
 export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string): readonly Craft[] {
   const builds = file.documents.filter((document) => document.kind === 'build');
   if (builds.length === 0) return [];
-  const around = { find: (id: string) => workspace.find(id)?.layer, bench: workspace.benchFor(file.uri, bench), settings: workspace.settingsFor(file.uri) };
+  const around = { find: (id: string) => workspace.find(id, file.uri)?.layer, bench: workspace.benchFor(file.uri, bench), settings: workspace.settingsFor(file.uri) };
   return builds.flatMap((document) => resolveCraft(file, document, around) ?? []);
+}
+
+/** What could not be compared, said once, with the facts that would let most of it run. */
+function factsMissing(craft: Craft, notChecked: readonly NotChecked[]): Finding {
+  const missing = missingFacts(notChecked);
+  const named = missing.slice(0, 4).map(({ fact, checks }) => `\`${fact}\` (${checks})`);
+  const rest = missing.length - named.length;
+  const many = notChecked.length === 1 ? '1 check' : `${notChecked.length} checks`;
+  return {
+    check: 'facts-missing',
+    severity: 'information',
+    message: `${many} could not run. What would let most of them run: ${named.join(', ')}${rest > 0 ? ` and ${rest} more` : ''}. Add what you know; nothing was found there because nothing was compared.`,
+    at: craft.where,
+    related: [],
+    fixes: [],
+    fingerprint: fingerprintOf('facts-missing', craft.where),
+  };
 }
 
 function lostFindings(workspace: Workspace, craft: Craft): readonly Finding[] {
   return craft.lost.map((lost) => {
-    const found = workspace.find(lost.id);
+    const found = workspace.find(lost.id, craft.file);
     const fixes = found ? [] : nearestParts(workspace, lost).map((id) => ({ title: `Use \`${id}\``, edits: [{ file: craft.file, span: lost.at.span, text: id }] }));
     const check = found ? 'part-of-other-kind' : 'part-unknown';
     const words = found
@@ -98,10 +118,10 @@ function libraryFindings(workspace: Workspace, file: SourceFile): readonly Findi
     if (document.kind !== 'parts') continue;
     for (const slot of kidOf(document.slot, 'parts')?.kids ?? []) {
       const same = workspace.parts().get(slot.key) ?? [];
-      const first = same[0];
-      if (same.length < 2 || !first || first.layer.slot === slot) continue;
+      const first = same.find((part) => folderOf(part.at.file) === folderOf(file.uri));
+      if (!first || first.layer.slot === slot) continue;
       const at = placeOf({ slot, file: file.uri });
-      found.push({ check: 'part-defined-twice', severity: 'warning', message: `\`${slot.key}\` is also defined in another parts file, and that one is used. Rename one of them, or take one out.`, at, related: [{ place: first.at, message: 'this one is used' }], fixes: [], fingerprint: fingerprintOf('part-defined-twice', at) });
+      found.push({ check: 'part-defined-twice', severity: 'warning', message: `\`${slot.key}\` is defined twice in the parts files of this folder, and the other one is used. Rename one of them, or take one out.`, at, related: [{ place: first.at, message: 'this one is used' }], fixes: [], fingerprint: fingerprintOf('part-defined-twice', at) });
     }
   }
   return found;

@@ -1,7 +1,7 @@
 /** Runs checks over one craft: what was found, what ran, and what could not run for want of which fact. Words nothing itself. */
 import type { Craft, Pack } from '../build/craft';
 import { type Pointable, shownAt } from '../build/fact';
-import { type Finding, fingerprintOf, type Related } from '../build/finding';
+import { type Danger, type Finding, fingerprintOf, type Related } from '../build/finding';
 import type { Check, Need, Verdict } from './check';
 import { findFact, headOf } from './find-fact';
 
@@ -78,17 +78,23 @@ function toFinding(check: Check, verdict: Verdict, facts: Readonly<Record<string
   if (target?.through) related.push({ place: target.at, message: `\`${target.text}\` is said here` });
   for (const { fact, says } of verdict.with ?? []) if (fact.at) related.push({ place: fact.at, message: says });
   const path = target?.at?.path ?? 'name';
+  const danger = 'danger' in verdict ? verdict.danger : check.danger;
   return {
     check: check.id,
     severity: verdict.severity ?? check.severity,
-    danger: verdict.danger ?? check.danger,
-    message: verdict.message,
+    danger,
+    message: danger ? `${dangerLead[danger]}: ${lowerFirst(verdict.message)}` : verdict.message,
     at,
     related,
     fixes: verdict.fixes ?? [],
     fingerprint: fingerprintOf(check.id, { ...at, path: target?.through ? `${at.path}>${path.split('.').slice(2).join('.')}` : at.path }, [pack?.name, verdict.apart].filter(Boolean).join('/')),
   };
 }
+
+/** Danger is named first, in every face. */
+const dangerLead: Readonly<Record<Danger, string>> = { fire: 'Fire risk', burns: 'Burn risk', blades: 'Blade risk', radio: 'Radio risk' };
+
+const lowerFirst = (text: string): string => (/^(?:[A-Z][a-z]|A )/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
 /** The same words at the same place for several packs are one finding. */
 function distinct(findings: readonly Finding[]): readonly Finding[] {

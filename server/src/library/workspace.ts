@@ -60,14 +60,17 @@ export class Workspace {
     return [...this.files.values()].flatMap((file) => file.documents.filter((document) => document.kind === kind).map((document) => ({ file, document })));
   }
 
-  /** Library parts by id. An id said in several files has several parts; the first file in the order of names counts. */
+  /** Library parts by id. An id said in several files has several parts, in the order of their files' names. */
   parts(): ReadonlyMap<string, readonly LibraryPart[]> {
     this.index ??= this.indexParts();
     return this.index;
   }
 
-  find(id: string): LibraryPart | undefined {
-    return this.parts().get(id)?.[0];
+  /** The part of this id; of several, the one whose file is nearest in the folders. */
+  find(id: string, from: string): LibraryPart | undefined {
+    const all = this.parts().get(id);
+    if (!all || all.length < 2) return all?.[0];
+    return all.reduce((best, part) => (sharedFolders(part.at.file, from) > sharedFolders(best.at.file, from) ? part : best));
   }
 
   private indexParts(): ReadonlyMap<string, readonly LibraryPart[]> {
@@ -101,7 +104,7 @@ export class Workspace {
 
   partsFacts(file: SourceFile, document: FileDocument): PartsFileFacts | undefined {
     if (!document.slot) return undefined;
-    return readMap([{ slot: document.slot, document, file: file.uri }], (id) => this.find(id)?.layer) as unknown as PartsFileFacts;
+    return readMap([{ slot: document.slot, document, file: file.uri }], (id) => this.find(id, file.uri)?.layer) as unknown as PartsFileFacts;
   }
 
   private nearestFacts(kind: FileKind, uri: string, asked?: string): unknown {
@@ -116,3 +119,10 @@ export class Workspace {
 }
 
 export const folderOf = (uri: string): string => uri.slice(0, uri.lastIndexOf('/') + 1);
+
+function sharedFolders(a: string, b: string): number {
+  const [left, right] = [a.split('/').slice(0, -1), b.split('/').slice(0, -1)];
+  let n = 0;
+  while (n < left.length && left[n] === right[n]) n++;
+  return n;
+}

@@ -113,18 +113,17 @@ export function valuesOfCraft(craft: Craft): CraftValues {
   const fullSagged = atDuty(rotor, supplyAt(craft, mix.reserve), 1);
   const fullMiddle = atDuty(rotor, middle, 1);
   const common = { full: valuesOf(craft, full), fullSagged: valuesOf(craft, fullSagged) };
-  if (!full.ok) return { ...common, hover: full, cruise: full, punch: full, hovering: full, asFlown: full };
+  // A pack too weak for full throttle may still hover; anything else ends here.
+  if (!full.ok && full.why !== 'pack-cannot-deliver')
+    return { ...common, hover: full, cruise: full, punch: full, hovering: full, asFlown: full };
   const hoverThrust = perPropeller(weight);
-  if (full.value.thrust < hoverThrust) {
-    const no = impossible('cannot-hover', {
-      weight,
-      fullThrust: full.value.thrust * craft.count * craft.installedThrust,
-    });
+  if (full.ok && full.value.thrust < hoverThrust) {
+    const fullThrust = full.value.thrust * craft.count * craft.installedThrust;
+    const no = impossible('cannot-hover', { weight, fullThrust });
     return { ...common, hover: no, cruise: no, punch: no, hovering: no, asFlown: no };
   }
   const cruiseThrust = hoverThrust * mix.cruiseThrust;
-  const most = fullMiddle.ok ? fullMiddle.value.thrust : full.value.thrust;
-  const punchThrust = Math.max(hoverThrust, mix.punchThrust * most);
+  const punchThrust = fullMiddle.ok ? Math.max(hoverThrust, mix.punchThrust * fullMiddle.value.thrust) : undefined;
 
   /** A level that this charge can no longer give is flown at full throttle. */
   const orFull = (supply: Supply, thrust: number): OperatingPoint | undefined => {
@@ -148,7 +147,7 @@ export function valuesOfCraft(craft: Craft): CraftValues {
       current += mix.cruise * p.supplyCurrent;
     }
     if (mix.punch > 0) {
-      const p = orFull(supply, punchThrust);
+      const p = punchThrust === undefined ? undefined : orFull(supply, punchThrust);
       if (!p) return undefined;
       current += mix.punch * p.supplyCurrent;
     }
@@ -163,7 +162,7 @@ export function valuesOfCraft(craft: Craft): CraftValues {
     ...common,
     hover: valuesOf(craft, atThrust(rotor, middle, hoverThrust)),
     cruise: valuesOf(craft, atThrust(rotor, middle, cruiseThrust)),
-    punch: valuesOf(craft, atThrust(rotor, middle, punchThrust)),
+    punch: punchThrust === undefined ? common.fullSagged : valuesOf(craft, atThrust(rotor, middle, punchThrust)),
     hovering: flightValues(craft, hovering, hoverDrain),
     asFlown: flightValues(craft, asFlown, flownDrain),
     hoveringEndsBy: hovering?.endedBy,

@@ -3,6 +3,7 @@
  * It must not solve anything.
  */
 import { type Air, airAt } from './air';
+import { HALF_WIDTH } from './bands';
 import { estimatedResistance, landingVoltage, type PackInput } from './battery';
 import { clamp, G, KT_OF_UNIT_KV } from './constants';
 import { type Belief, FACTORS, type Factor, type FactorVector, independent, indexOf } from './factors';
@@ -131,18 +132,19 @@ const COAXIAL_THRUST = 0.86;
  * induced speed. An estimate; stands have no arms.
  */
 const ARM_THRUST = 0.96;
-/** Where a measured CT or CP is taken to hold: near the hover of a small craft. */
+/** Where a measured CT or CP is taken to hold: near the hover of a small craft, at sea level. */
 const COEFFICIENT_SPEED = 200; // rev/s
+const COEFFICIENT_AIR = airAt(0);
 
 /** What a propeller, motor and air give for one setting of the factors. */
 export function rotorOf(motors: MotorsInput, size: PropellerInput, air: Air, factor: (f: Factor) => number): Rotor {
   let propeller = propellerOf(size);
   if (usable(size.ct)) {
-    const ratio = clamp(size.ct.value, 0.01, 0.5) / thrustCoefficient(propeller, COEFFICIENT_SPEED);
+    const ratio = clamp(size.ct.value, 0.01, 0.5) / thrustCoefficient(propeller, COEFFICIENT_AIR, COEFFICIENT_SPEED);
     propeller = { ...propeller, thrustCoefficient: propeller.thrustCoefficient * ratio };
   }
   if (usable(size.cp)) {
-    const ratio = clamp(size.cp.value, 0.003, 0.5) / powerCoefficient(propeller, COEFFICIENT_SPEED);
+    const ratio = clamp(size.cp.value, 0.003, 0.5) / powerCoefficient(propeller, COEFFICIENT_AIR, COEFFICIENT_SPEED);
     propeller = { ...propeller, powerFactor: propeller.powerFactor * ratio };
   }
   propeller = {
@@ -237,8 +239,8 @@ export function priorOf(input: CraftInput): Belief {
   const s = rotorSigmas(motors, input.propeller);
   s.thrust = Math.hypot(s.thrust, motors.coaxial ? 0.06 : 0.02);
   s.packResistance = usable(pack.resistance) ? Math.hypot(0.05, sigmaOf(pack.resistance)) : 0.4;
-  s.capacity = pack.capacitySigma ?? 0.04;
-  s.mass = clamp((mass.high - mass.low) / (2 * 1.28 * mass.value), 0.001, 0.5) || 0.001;
+  s.capacity = clamp(pack.capacitySigma ?? 0.04, 0.001, 0.5);
+  s.mass = clamp((mass.high - mass.low) / (2 * HALF_WIDTH * mass.value), 0.001, 0.5);
   s.flying = 0.15;
   return independent(FACTORS.map((f) => s[f]));
 }

@@ -34,6 +34,11 @@ export const rippleCurrent = (pathResistance: number): number =>
 const RIPPLE = 0.0069; // A Ω²
 const LEAST_FITTED_RESISTANCE = 0.1; // Ω
 
-/** Power in W of that loss: bus voltage times the extra current, which goes as 4·d·(1 − d). */
-export const partLoadLoss = (ripple: number, bus: number, duty: number): number =>
-  bus * ripple * 4 * duty * Math.max(0, 1 - duty);
+/**
+ * That current in A at a duty: it goes as 4·d·(1 − d), and never makes the controller draw more than flows in the motor,
+ * since what is lost is what circulates between pulses.
+ */
+export const partLoadCurrent = (ripple: number, duty: number, motorCurrent: number): number => {
+  const off = Math.max(0, 1 - duty);
+  return Math.min(ripple * 4 * duty * off, motorCurrent * off);
+};

@@ -3,7 +3,7 @@
  * It must not know the craft: supplies count how many equal motors hang on them.
  */
 import type { Air } from './air';
-import { partLoadLoss, rippleCurrent } from './esc';
+import { partLoadCurrent, rippleCurrent } from './esc';
 import { type Motor, motorCurrent, motorVoltage } from './motor';
 import { type Propeller, pitchSpeed, speedForThrust, thrustAt, tipMach, torqueAt } from './propeller';
 import { impossible, type Outcome, possible } from './result';
@@ -76,7 +76,7 @@ function pointAt(
 ): OperatingPoint {
   const { propeller, air } = rotor;
   const torque = torqueAt(propeller, air, speed);
-  const partLoadHeat = partLoadLoss(rippleOf(rotor), bus, across / bus);
+  const partLoadHeat = bus * partLoadCurrent(rippleOf(rotor), across / bus, current);
   const escPower = across * current + partLoadHeat;
   return {
     speed,
@@ -109,7 +109,7 @@ export function atThrust(rotor: Rotor, supply: Supply, thrust: number): Outcome<
   // from the open voltage, where that loss is largest, a few rounds settle it.
   let bus = openVoltage;
   for (let round = 0; round < (resistance > 0 ? BUS_ROUNDS : 0); round++) {
-    const power = motors * (across * current + partLoadLoss(ripple, bus, across / bus)) + auxiliary;
+    const power = motors * (across * current + bus * partLoadCurrent(ripple, across / bus, current)) + auxiliary;
     const discriminant = (openVoltage / 2) ** 2 - resistance * power;
     if (!(discriminant >= 0)) return impossible('pack-cannot-deliver', { thrust, openVoltage, resistance, power });
     bus = openVoltage / 2 + Math.sqrt(discriminant);
@@ -133,14 +133,19 @@ export function atDuty(rotor: Rotor, supply: Supply, duty: number): Outcome<Oper
     const current = motorCurrent(motor, torqueAt(rotor.propeller, rotor.air, speed), speed);
     const across = motorVoltage(motor, speed, current);
     const bus = across / duty;
-    const drawn = motors * (duty * current + partLoadLoss(ripple, 1, duty)) + auxiliary / Math.max(bus, leastBus);
+    const drawn =
+      motors * (duty * current + partLoadCurrent(ripple, duty, current)) + auxiliary / Math.max(bus, leastBus);
     return bus - openVoltage + resistance * drawn;
   };
   const highest = (duty * openVoltage) / motor.backEmf;
-  let low = highest * 0.02;
+  let low = highest * 1e-3;
   let high = highest;
   let atLow = excess(low);
-  if (!(duty > 0) || !(atLow < 0)) return impossible('cannot-turn', { duty, openVoltage });
+  if (!(duty > 0)) return impossible('cannot-turn', { duty, openVoltage });
+  if (!(atLow < 0)) {
+    const crawl = motorVoltage(motor, low, motorCurrent(motor, torqueAt(rotor.propeller, rotor.air, low), low));
+    return impossible(crawl >= duty * openVoltage ? 'cannot-turn' : 'pack-cannot-deliver', { duty, openVoltage });
+  }
   let atHigh = excess(high);
   // Regula falsi with the Illinois weight: bracketing, so it cannot run away; a few steps are enough.
   let side = 0;

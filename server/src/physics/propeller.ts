@@ -37,8 +37,9 @@ export interface Propeller {
 }
 
 /**
- * Both quantities drift with n·D (tip speed over π), in m/s, as thin blades work better at a higher Reynolds number.
- * n·D orders the data better than the Reynolds number of the diameter: small propellers have relatively wider blades.
+ * Both quantities drift with n·D (tip speed over π) in m/s of sea-level air, that is, with the Reynolds number of a blade of
+ * a given width: thin blades work better when it is higher. This orders the data better than the Reynolds number of the
+ * diameter, since small propellers have relatively wider blades.
  */
 const REFERENCE_TIP = 20;
 const TIP_LOW = 4;
@@ -92,33 +93,39 @@ export function propellerOf(size: PropellerSize): Propeller {
   };
 }
 
-/** n·D over its reference, held to the range of the data. */
-const tipRatio = (p: Propeller, speed: number): number => clamp(speed * p.diameter, TIP_LOW, TIP_HIGH) / REFERENCE_TIP;
+/** Density over viscosity against standard air at sea level. */
+const thickness = (air: Air): number => air.density / air.viscosity / SEA_LEVEL_THICKNESS;
+const SEA_LEVEL_THICKNESS = 1.225 / 1.7894e-5; // s/m²
+
+/** n·D in sea-level air over its reference, held to the range of the data. */
+const tipRatio = (p: Propeller, air: Air, speed: number): number =>
+  clamp(speed * p.diameter * thickness(air), TIP_LOW, TIP_HIGH) / REFERENCE_TIP;
 
 /** CT at a speed in rev/s. */
-export const thrustCoefficient = (p: Propeller, speed: number): number =>
-  p.thrustCoefficient * tipRatio(p, speed) ** CT_EXPONENT;
+export const thrustCoefficient = (p: Propeller, air: Air, speed: number): number =>
+  p.thrustCoefficient * tipRatio(p, air, speed) ** CT_EXPONENT;
 
 /** CP at a speed in rev/s. */
-export const powerCoefficient = (p: Propeller, speed: number): number =>
-  thrustCoefficient(p, speed) ** 1.5 *
-  Math.max(p.loading * tipRatio(p, speed) ** LOADING_EXPONENT, IDEAL_LOADING / BEST_FIGURE_OF_MERIT) *
+export const powerCoefficient = (p: Propeller, air: Air, speed: number): number =>
+  thrustCoefficient(p, air, speed) ** 1.5 *
+  Math.max(p.loading * tipRatio(p, air, speed) ** LOADING_EXPONENT, IDEAL_LOADING / BEST_FIGURE_OF_MERIT) *
   p.powerFactor;
 
 /** Thrust in N at a speed in rev/s. */
 export const thrustAt = (p: Propeller, air: Air, speed: number): number =>
-  thrustCoefficient(p, speed) * air.density * speed * speed * p.diameter ** 4;
+  thrustCoefficient(p, air, speed) * air.density * speed * speed * p.diameter ** 4;
 
 /** Shaft torque in N m at a speed in rev/s. */
 export const torqueAt = (p: Propeller, air: Air, speed: number): number =>
-  (powerCoefficient(p, speed) * air.density * speed * speed * p.diameter ** 5) / (2 * Math.PI);
+  (powerCoefficient(p, air, speed) * air.density * speed * speed * p.diameter ** 5) / (2 * Math.PI);
 
 /** Speed in rev/s that gives a thrust in N: exact, since CT is a power of speed between two constant ends. */
 export function speedForThrust(p: Propeller, air: Air, thrust: number): number {
   if (!(thrust > 0)) return 0;
   const base = thrust / (p.thrustCoefficient * air.density * p.diameter ** 4);
-  const free = (base / (p.diameter / REFERENCE_TIP) ** CT_EXPONENT) ** (1 / (2 + CT_EXPONENT));
-  const tip = free * p.diameter;
+  const perSpeed = p.diameter * thickness(air);
+  const free = (base / (perSpeed / REFERENCE_TIP) ** CT_EXPONENT) ** (1 / (2 + CT_EXPONENT));
+  const tip = free * perSpeed;
   if (tip >= TIP_LOW && tip <= TIP_HIGH) return free;
   return Math.sqrt(base / ((tip < TIP_LOW ? TIP_LOW : TIP_HIGH) / REFERENCE_TIP) ** CT_EXPONENT);
 }

@@ -4,6 +4,10 @@ import type { Craft, Pack } from '../build/craft';
 import type { Pointable } from '../build/fact';
 import { type CraftFigures, type CraftValues, figures, values } from '../physics';
 import { type FlightInput, flightInput } from './flight-input';
+import type { Screw } from '../text/notation/screw';
+import { type CraftHarness, craftHarness } from './craft-harness';
+import { motorScrew } from './motor-screw';
+import { type PropellerGap, propellerGap } from './propeller-gap';
 import { type Weight, weightOf } from './weight';
 
 /** A value of our own making; points at the fact that decides it. */
@@ -21,6 +25,12 @@ export interface WorkedAt {
   'worked.pack-values': Worked<CraftValues>;
   'worked.pack-figures': Worked<CraftFigures>;
   'worked.pack-weight': Worked<Weight>;
+  /** The screw that will hold each motor. */
+  'worked.motor-screw': Worked<Screw>;
+  /** Between the tips of neighbouring propellers. */
+  'worked.propeller-gap': Worked<PropellerGap>;
+  /** The cable between ESC and flight controller, with what each of its wires does. */
+  'worked.harness': Worked<CraftHarness>;
 }
 
 export function worked<K extends keyof WorkedAt>(craft: Craft, pack: Pack | undefined, key: K): WorkedAt[K] | undefined {
@@ -48,6 +58,15 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
   'worked.pack-values': (craft, pack) => resting(pack, valuesFor(craft, pack)),
   'worked.pack-figures': (craft, pack) => resting(pack, pack && figuresFor(craft, pack)),
   'worked.pack-weight': (craft, pack) => pack?.facts.cells && { ...pack.facts.cells, value: weightOf(craft, pack) },
+  'worked.motor-screw': (craft) => motorScrew(craft),
+  'worked.propeller-gap': (craft) => {
+    const gap = propellerGap(craft);
+    return gap && { ...gap.rests, value: gap };
+  },
+  'worked.harness': (craft) => once(craft, 'harness', () => {
+    const harness = craftHarness(craft);
+    return harness && { ...harness.at, value: harness };
+  }),
 };
 
 const resting = <T>(pack: Pack | undefined, value: T | undefined): Worked<T> | undefined => (value === undefined || !pack?.facts.cells ? undefined : { ...pack.facts.cells, value });

@@ -1,0 +1,9 @@
+/** What a command may use of the world, and how it says that it could not run. */
+export interface Console {
+  readonly cwd: string;
+  out(text: string): void;
+  err(text: string): void;
+}
+
+/** A sentence for the builder; ends the command with exit code 2. */
+export class CannotRun extends Error {}

@@ -1,0 +1,70 @@
+/** Finds and reads the build files of a workspace on disk. The only part of the command line that touches files. */
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { Workspace } from '../library/workspace';
+import { limits } from '../text/limits';
+import { CannotRun } from './console';
+
+export const isBuildFileName = (name: string): boolean => /\.dryfit\.ya?ml$/i.test(name);
+
+const uriOf = (file: string): string => pathToFileURL(file).href;
+
+export interface Opened {
+  readonly workspace: Workspace;
+  /** The files that were asked for, as absolute paths in the order of their names. */
+  readonly asked: readonly string[];
+  readonly uri: (file: string) => string;
+}
+
+export function open(cwd: string, words: readonly string[], options: { workspace?: string; bench?: string }): Opened {
+  const named = (words.length > 0 ? words : ['.']).map((word) => path.resolve(cwd, word));
+  const asked = [...new Set(named.flatMap((target) => filesOf(cwd, target)))].sort();
+  if (asked.length === 0) throw new CannotRun(`No build files here: looked for *.dryfit.yaml in ${named.map((target) => shown(cwd, target)).join(', ')}. Name a file or a folder that has some.`);
+  const root = options.workspace ? path.resolve(cwd, options.workspace) : rootOf(cwd, asked[0]!);
+  if (!existsSync(root)) throw new CannotRun(`There is no folder ${shown(cwd, root)}.`);
+  const workspace = new Workspace();
+  const bench = options.bench === undefined ? [] : [path.resolve(cwd, options.bench)];
+  for (const file of new Set([...walk(root), ...asked, ...bench])) workspace.set(uriOf(file), read(cwd, file));
+  return { workspace, asked, uri: uriOf };
+}
+
+function filesOf(cwd: string, target: string): readonly string[] {
+  const stat = statSync(target, { throwIfNoEntry: false });
+  if (!stat) throw new CannotRun(`There is no file or folder ${shown(cwd, target)}.`);
+  if (stat.isDirectory()) return walk(target);
+  if (!isBuildFileName(target)) throw new CannotRun(`${shown(cwd, target)} is not a build file; those end in .dryfit.yaml.`);
+  return [target];
+}
+
+/** Folders that hold nothing of the builder's are passed over, and links are not followed out of the tree. */
+function walk(folder: string): readonly string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .sort((a, b) => (a.name < b.name ? -1 : 1))
+    .flatMap((entry) => {
+      if (entry.name.startsWith('.') || entry.name === 'node_modules') return [];
+      const full = path.join(folder, entry.name);
+      if (entry.isDirectory()) return walk(full);
+      return entry.isFile() && isBuildFileName(entry.name) ? [full] : [];
+    });
+}
+
+/** The workspace of a file: the nearest folder up that has a settings file or is a repository, else where we are, else the file's own. */
+function rootOf(cwd: string, file: string): string {
+  const start = path.dirname(file);
+  for (let folder = start; ; folder = path.dirname(folder)) {
+    if (existsSync(path.join(folder, '.git')) || existsSync(path.join(folder, 'settings.dryfit.yaml'))) return folder;
+    if (path.dirname(folder) === folder) break;
+  }
+  return `${start}${path.sep}`.startsWith(`${cwd}${path.sep}`) ? cwd : start;
+}
+
+function read(cwd: string, file: string): string {
+  const stat = statSync(file, { throwIfNoEntry: false });
+  if (!stat) throw new CannotRun(`There is no file ${shown(cwd, file)}.`);
+  // A file far beyond the limit is not even read; what is read of it is enough for the finding that says so.
+  if (stat.size > limits.characters * 4) return ' '.repeat(limits.characters + 1);
+  return readFileSync(file, 'utf8');
+}
+
+export const shown = (cwd: string, file: string): string => path.relative(cwd, file).split(path.sep).join('/') || '.';

@@ -1,0 +1,22 @@
+/** Entry of the command line in Node: nothing but the process around it. */
+import { writeSync } from 'node:fs';
+import process from 'node:process';
+import packageJson from '../../../package.json' with { type: 'json' };
+import { run } from './run';
+
+/** Written at once and whole, so that a pipe gets everything before the process ends; a reader that left early is no failure. */
+function write(fd: number, text: string): void {
+  const bytes = Buffer.from(text);
+  let done = 0;
+  while (done < bytes.length) {
+    try {
+      done += writeSync(fd, bytes, done);
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException;
+      if (code === 'EPIPE') return;
+      if (code !== 'EAGAIN') throw error;
+    }
+  }
+}
+
+process.exitCode = run(process.argv.slice(2), { cwd: process.cwd(), out: (text) => write(1, text), err: (text) => write(2, text) }, packageJson.version);

@@ -1,0 +1,139 @@
+/** What may be written where the cursor stands: keys, trade terms, part ids, each explained. Proposes; changes nothing. */
+import { type CompletionItem, CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
+import { allChecks } from '../checks/generated/all';
+import type { Workspace } from '../library/workspace';
+import { fieldOf, fileKinds, fileKindWords, isFileKind } from '../vocabulary';
+import { type Field, isLeaf, type LeafField, type MapField, spoken } from '../vocabulary/field';
+import { roleKinds } from '../vocabulary/generated/fields';
+import { type Cursor, cursorAt } from './cursor';
+import { familyWords } from './families';
+import { summary } from './hover';
+import { rangeOf } from './protocol';
+
+const most = 200;
+
+export function complete(workspace: Workspace, uri: string, offset: number): readonly CompletionItem[] {
+  const file = workspace.get(uri);
+  if (!file) return [];
+  const cursor = cursorAt(file.text, offset);
+  const range = rangeOf(file, cursor.word);
+  const proposals = cursor.at === 'key' ? keys(file.text, offset, cursor) : values(workspace, uri, file.text, offset, cursor);
+  return proposals.slice(0, most).map((proposal, i) => ({
+    label: proposal.label,
+    kind: proposal.kind,
+    detail: proposal.detail,
+    documentation: proposal.documentation ? { kind: MarkupKind.Markdown, value: proposal.documentation } : undefined,
+    insertTextFormat: proposal.snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+    textEdit: { range, newText: `${cursor.needsBlank ? ' ' : ''}${proposal.text}` },
+    filterText: proposal.label,
+    sortText: String(i).padStart(4, '0'),
+    command: proposal.askAgain ? { title: 'Suggest', command: 'editor.action.triggerSuggest' } : undefined,
+  }));
+}
+
+interface Proposal {
+  readonly label: string;
+  readonly text: string;
+  readonly kind: CompletionItemKind;
+  readonly detail?: string;
+  readonly documentation?: string;
+  readonly snippet?: boolean;
+  readonly askAgain?: boolean;
+}
+
+/** What kind of file this is by its own first key, in the document around the cursor. */
+function rootAt(text: string, offset: number): MapField | undefined {
+  const start = Math.max(0, text.lastIndexOf('\n---', offset - 1));
+  const kind = /^dryfit:[ \t]*([\w-]+)/m.exec(text.slice(start))?.[1];
+  return isFileKind(kind) ? fieldOf[kind] : undefined;
+}
+
+/** The field of a map by the keys that lead to it. */
+function fieldAtPath(root: MapField | undefined, cursor: Cursor): Field | undefined {
+  let field: Field | undefined = root;
+  for (const [i, key] of cursor.path.entries()) field = fieldOfKey(inner(field, cursor.kinds[i]), key);
+  const last = inner(field, cursor.kinds[cursor.path.length]);
+  return last ?? field;
+}
+
+/** The map that is meant inside a list, or by the kind that is said. */
+function inner(field: Field | undefined, kind: string | undefined): Field | undefined {
+  if (field?.is === 'list') return inner(field.of, kind);
+  if (field?.is === 'by-kind') return kindAt(field.kinds, kind);
+  return field;
+}
+
+function fieldOfKey(field: Field | undefined, key: string): Field | undefined {
+  if (field?.is === 'map') return Object.hasOwn(field.fields, key) ? field.fields[key] : undefined;
+  return field?.is === 'table' ? field.of : undefined;
+}
+
+const kindAt = (kinds: Readonly<Record<string, MapField>>, kind: string | undefined): MapField | undefined => (kind !== undefined && Object.hasOwn(kinds, kind) ? kinds[kind] : undefined);
+
+function keys(text: string, offset: number, cursor: Cursor): readonly Proposal[] {
+  const root = rootAt(text, offset);
+  if (!root) return cursor.path.length === 0 && !cursor.flow ? kindLines() : [];
+  const field = fieldAtPath(root, cursor);
+  if (field?.is === 'map') return Object.entries(field.fields).flatMap(([key, kid]) => (cursor.siblings.has(key) ? [] : [keyProposal(key, kid, cursor)]));
+  if (field?.is === 'by-kind') return [keyProposal('kind', field.kinds.motor!.fields.kind!, cursor)];
+  if (field?.is === 'table') return (field.keys ?? [field.keyExample]).flatMap((key) => (cursor.siblings.has(key) ? [] : [keyProposal(key, field.of, cursor)]));
+  return [];
+}
+
+const kindLines = (): readonly Proposal[] =>
+  fileKinds.map((kind) => ({ label: `dryfit: ${kind}`, text: kind === 'build' ? 'dryfit: build\nname: ${1:My craft}\ncraft: $0' : `dryfit: ${kind}\n$0`, snippet: true, kind: CompletionItemKind.Snippet, detail: fileKindWords[kind], askAgain: kind === 'build' }));
+
+function keyProposal(key: string, field: Field, cursor: Cursor): Proposal {
+  const example = field.about.examples?.[0];
+  const usual = field.about.usual ? `\n\nUsually ${field.about.usual[0]} to ${field.about.usual[1]}.` : '';
+  const documentation = `${field.about.description}${example ? `\n\nWritten as in \`${example}\`.` : ''}${usual}`;
+  const inner = isLeaf(field) || field.is === 'list' || cursor.flow;
+  // The editor indents the lines of a snippet like the line it is put on.
+  return { label: key, text: inner ? `${key}: ` : `${key}:\n  `, kind: isLeaf(field) ? CompletionItemKind.Property : CompletionItemKind.Module, detail: isLeaf(field) ? example : undefined, documentation, snippet: false, askAgain: true };
+}
+
+function values(workspace: Workspace, uri: string, text: string, offset: number, cursor: Cursor): readonly Proposal[] {
+  if (cursor.key === 'dryfit' && cursor.path.length === 0) return fileKinds.map((kind) => ({ label: kind, text: kind, kind: CompletionItemKind.EnumMember, detail: fileKindWords[kind] }));
+  const map = fieldAtPath(rootAt(text, offset), cursor);
+  let field: Field | undefined;
+  if (map?.is === 'map') field = Object.hasOwn(map.fields, cursor.key!) ? map.fields[cursor.key!] : undefined;
+  else if (map?.is === 'table') field = map.of;
+  else if (map?.is === 'by-kind' && cursor.key === 'kind') field = map.kinds.motor!.fields.kind;
+  if (field?.is === 'list') field = field.of;
+  if (!field || !isLeaf(field)) return [];
+  return leafValues(workspace, uri, cursor, field);
+}
+
+function leafValues(workspace: Workspace, uri: string, cursor: Cursor, field: LeafField): readonly Proposal[] {
+  if (field.is === 'term') return field.terms.map(({ term, explained }) => ({ label: term, text: term, kind: CompletionItemKind.EnumMember, detail: explained, documentation: explained || undefined }));
+  if (field.is === 'text') return textValues(workspace, uri, cursor, field);
+  if (field.is === 'notation' && field.notation === 'flag') return ['yes', 'no'].map((word) => ({ label: word, text: word, kind: CompletionItemKind.EnumMember, detail: field.about.description }));
+  if (field.is === 'notation' && field.notation === 'rail') return ['battery', '5V', '9V', '3.3V', 'video-transmitter 5V'].map((word) => ({ label: word, text: word, kind: CompletionItemKind.EnumMember, detail: field.about.description }));
+  if (field.is === 'notation' && field.notation === 'serial-port') return [1, 2, 3, 4, 5, 6, 7, 8].map((n) => ({ label: `uart${n}`, text: `uart${n}`, kind: CompletionItemKind.EnumMember, detail: field.about.description }));
+  return (field.about.examples ?? []).map((example) => ({ label: example, text: example, kind: CompletionItemKind.Value, detail: `as an example: ${field.about.description.toLowerCase()}` }));
+}
+
+function textValues(workspace: Workspace, uri: string, cursor: Cursor, field: LeafField & { is: 'text' }): readonly Proposal[] {
+  if (field.reference === 'part') return partIds(workspace, uri, wantedKind(cursor));
+  if (field.reference === 'check') return allChecks.map((check) => ({ label: check.id, text: check.id, kind: CompletionItemKind.Reference, detail: check.title }));
+  if (field.family) return familyWords(workspace, field.family).map(({ word, seen }) => ({ label: word, text: word, kind: CompletionItemKind.Value, detail: `${field.family}, said ${seen} ${seen === 1 ? 'time' : 'times'} in this workspace` }));
+  return [];
+}
+
+function wantedKind(cursor: Cursor): string | undefined {
+  const [first, second] = cursor.path;
+  if (first === 'packs') return 'battery';
+  const last = cursor.path.at(-1) ?? '';
+  if (cursor.path.length > 2 && Object.hasOwn(roleKinds, last)) return roleKinds[last as keyof typeof roleKinds];
+  if (first === 'parts' && second && Object.hasOwn(roleKinds, second)) return roleKinds[second as keyof typeof roleKinds];
+  return cursor.kinds.at(-1);
+}
+
+function partIds(workspace: Workspace, uri: string, kind: string | undefined): readonly Proposal[] {
+  return [...workspace.parts().keys()].flatMap((id) => {
+    const part = workspace.find(id, uri)!;
+    if (kind !== undefined && part.kind !== kind) return [];
+    const values = summary(part.layer.slot, 6);
+    return [{ label: id, text: id, kind: CompletionItemKind.Reference, detail: values.slice(0, 3).join(', '), documentation: `**${spoken(part.kind)}** ${id}\n\n${values.join(' · ')}` }];
+  });
+}

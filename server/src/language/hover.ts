@@ -1,0 +1,115 @@
+/** What is shown when the pointer rests on something: the card on a name, the figures of a part, the meaning of a field or a term. */
+import { analyse } from '../analysis';
+import type { Craft } from '../build/craft';
+import { fieldsAt, kidOf, type Slot } from '../build/slot';
+import { allChecks } from '../checks/generated/all';
+import type { Workspace } from '../library/workspace';
+import { mainPack, cardOf } from '../report/card';
+import { cardAsMarkdown, escapeMarkdown } from '../report/card-text';
+import { splitOrigin } from '../text/origin';
+import type { Span } from '../text/span';
+import { type Field, spoken } from '../vocabulary/field';
+import { roleKinds } from '../vocabulary/generated/fields';
+import { type Located, locate, pathOf } from './locate';
+import { partLines } from './part-lines';
+
+export interface HoverText {
+  readonly span: Span;
+  readonly markdown: string;
+}
+
+export function hover(workspace: Workspace, uri: string, offset: number): HoverText | undefined {
+  const file = workspace.get(uri);
+  const located = file && locate(file, offset);
+  if (!file || !located) return undefined;
+  const { slot } = located;
+  const span = located.on === 'key' && slot.keySpan ? slot.keySpan : (slot.node.via ?? slot.node.span);
+  const path = pathOf(located);
+  const markdown = located.document.kind === 'build' ? (buildHover(workspace, uri, located, path) ?? fieldHover(located, path)) : (libraryHover(workspace, located, path) ?? fieldHover(located, path));
+  return markdown ? { span, markdown } : undefined;
+}
+
+function buildHover(workspace: Workspace, uri: string, located: Located, path: readonly string[]): string | undefined {
+  const role = path[0] === 'parts' ? path[1] : path[0] === 'packs' ? 'packs' : undefined;
+  const atPart = path.length === 2 && located.on === 'key';
+  const atUse = path.at(-1) === 'use';
+  if (path.join() !== 'name' && !(role && (atPart || atUse))) return undefined;
+  const analysis = analyse(workspace, uri);
+  const craft = analysis?.crafts.find((one) => one.where.span.start >= located.document.span.start && one.where.span.start <= located.document.span.end);
+  if (!analysis || !craft) return undefined;
+  const card = cardOf(craft, analysis);
+  if (path.join() === 'name') return cardAsMarkdown(card);
+  const pack = role === 'packs' ? craft.packs.find((one) => one.name === path[1]) : mainPack(craft);
+  const lines = partLines(craft, card, role!, pack);
+  const head = partHead(workspace, craft, located, role!);
+  return [head, lines.join('\n')].filter(Boolean).join('\n\n') || undefined;
+}
+
+/** The part's name with its decisive values. */
+function partHead(workspace: Workspace, craft: Craft, located: Located, role: string): string {
+  const slot = located.on === 'key' && located.slot.key !== 'use' ? located.slot : located.parents.at(-1)!;
+  const use = kidOf(slot, 'use')?.node;
+  const id = use?.is === 'scalar' ? use.text : undefined;
+  const library = id === undefined ? undefined : workspace.find(id, craft.file);
+  const kind = role === 'packs' ? 'battery' : (roleKinds[role as keyof typeof roleKinds] ?? role);
+  const title = `**${spoken(slot.key)}**${id ? `: ${escapeMarkdown(id)}` : ''}`;
+  const values = [library?.layer.slot, slot].flatMap((one) => (one ? summary(one) : []));
+  const description = slot.field?.about.description ?? spoken(kind);
+  return [title, values.length > 0 ? values.join(' · ') : '', `_${description}_`].filter(Boolean).join('\n\n');
+}
+
+/** A part's plain values in the order of its fields, for a glance. */
+export function summary(slot: Slot, most = 9): readonly string[] {
+  const fields = fieldsAt(slot.field, slot.node)?.fields ?? {};
+  const passed = new Set(['use', 'kind', 'name', 'note', 'source', 'seen', 'supplied', 'from', 'spares', 'owned']);
+  return Object.keys(fields).flatMap((key) => {
+    const node = kidOf(slot, key)?.node;
+    return node?.is === 'scalar' && !passed.has(key) ? [`${spoken(key)} ${escapeMarkdown(splitOrigin(node.text).said)}`] : [];
+  }).slice(0, most);
+}
+
+function libraryHover(workspace: Workspace, located: Located, path: readonly string[]): string | undefined {
+  if (located.document.kind !== 'parts' || path[0] !== 'parts' || path.length !== 2 || located.on !== 'key') return undefined;
+  const id = path[1]!;
+  const users = usersOf(workspace, id);
+  const used = users.length === 0 ? 'No build of this workspace uses it.' : `Used by ${users.map(escapeMarkdown).join(', ')}.`;
+  return [`**${escapeMarkdown(id)}**`, summary(located.slot).join(' · '), used].filter(Boolean).join('\n\n');
+}
+
+/** Names of the builds that use a part. */
+export function usersOf(workspace: Workspace, id: string): readonly string[] {
+  return workspace.documents('build').flatMap(({ document }) => {
+    const uses = (slot: Slot): boolean => slot.kids.some((kid) => (kid.key === 'use' && kid.node.is === 'scalar' && kid.node.text === id) || uses(kid));
+    const name = kidOf(document.slot, 'name')?.node;
+    return document.slot && uses(document.slot) ? [name?.is === 'scalar' ? name.text : 'an unnamed build'] : [];
+  });
+}
+
+function fieldHover(located: Located, path: readonly string[]): string | undefined {
+  const { slot } = located;
+  const { field } = slot;
+  if (!field) return undefined;
+  const parts = [`**${spoken(slot.key)}**`, field.about.description];
+  if (field.is === 'term' && slot.node.is === 'scalar') {
+    const said = splitOrigin(slot.node.text).said;
+    const term = field.terms.find((one) => one.term === said);
+    if (term?.explained) parts.splice(0, parts.length, `**${escapeMarkdown(said)}**: ${term.explained}`, `_${spoken(slot.key)}: ${field.about.description}_`);
+  }
+  parts.push(...usualLines(field), ...usedByChecks(path));
+  return parts.filter(Boolean).join('\n\n');
+}
+
+function usualLines(field: Field): string[] {
+  const lines: string[] = [];
+  const { usual, examples, source } = field.about;
+  if (examples?.[0]) lines.push(`Written as in \`${examples[0]}\`.`);
+  if (usual) lines.push(`Usually ${usual[0]} to ${usual[1]}.`);
+  if (source) lines.push(`Source: ${source}.`);
+  return lines;
+}
+
+function usedByChecks(path: readonly string[]): string[] {
+  const wanted = path[0] === 'parts' ? path.slice(1).join('.') : path[0] === 'packs' ? `pack.${path.slice(2).join('.')}` : path.join('.');
+  const names = allChecks.filter((check) => [...Object.values(check.needs), ...Object.values(check.may)].includes(wanted as never)).map((check) => check.title.toLowerCase());
+  return names.length === 0 ? [] : [`Compared by ${names.length} ${names.length === 1 ? 'check' : 'checks'}: ${names.slice(0, 5).join('; ')}${names.length > 5 ? '; …' : ''}.`];
+}

@@ -1,0 +1,52 @@
+/** Entry of the language server in a Node process: the connection and the disk, nothing else. */
+import { readdir, readFile, stat } from 'node:fs/promises';
+import path from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import packageJson from '../../../package.json' with { type: 'json' };
+import { limits } from '../text/limits';
+import { type Disk, serve } from './server';
+import { canonicalUri } from './uri';
+
+const isBuildFile = (name: string): boolean => /\.dryfit\.ya?ml$/i.test(name);
+
+async function readText(file: string): Promise<string | undefined> {
+  try {
+    const { size } = await stat(file);
+    // Enough for the finding that the file is too large.
+    if (size > limits.characters * 4) return ' '.repeat(limits.characters + 1);
+    return await readFile(file, 'utf8');
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    // Gone, a folder, or not ours to read: the workspace has no such file.
+    if (code === 'ENOENT' || code === 'EISDIR' || code === 'ENOTDIR' || code === 'EACCES' || code === 'EPERM') return undefined;
+    throw error;
+  }
+}
+
+async function walk(folder: string, found: string[]): Promise<void> {
+  const entries = await readdir(folder, { withFileTypes: true }).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT' || error.code === 'EACCES' || error.code === 'ENOTDIR' || error.code === 'EPERM') return [];
+    throw error;
+  });
+  for (const entry of entries) {
+    if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
+    const full = path.join(folder, entry.name);
+    if (entry.isDirectory()) await walk(full, found);
+    else if (entry.isFile() && isBuildFile(entry.name)) found.push(full);
+  }
+}
+
+const disk: Disk = {
+  async readFolders(folders) {
+    const found: string[] = [];
+    for (const folder of folders) if (folder.startsWith('file:')) await walk(fileURLToPath(folder), found);
+    const texts = await Promise.all(found.map(async (file) => [canonicalUri(pathToFileURL(file).href), await readText(file)] as const));
+    return new Map(texts.filter((pair): pair is readonly [string, string] => pair[1] !== undefined));
+  },
+  async read(uri) {
+    return uri.startsWith('file:') && isBuildFile(uri) ? readText(fileURLToPath(uri)) : undefined;
+  },
+};
+
+serve(createConnection(ProposedFeatures.all), disk, packageJson.version);

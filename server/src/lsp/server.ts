@@ -1,0 +1,166 @@
+/** The language server behind any connection: keeps the workspace as the client sees it and answers from the language features. Knows no Node. */
+import {
+  CodeActionKind,
+  type Connection,
+  type InitializeParams,
+  type InitializeResult,
+  MarkupKind,
+  type TextDocumentContentChangeEvent,
+  TextDocumentSyncKind,
+} from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { type Analysis, analyse } from '../analysis';
+import { actions } from '../language/actions';
+import { complete } from '../language/completion';
+import { definition } from '../language/definition';
+import { hover } from '../language/hover';
+import { diagnosticOf, type Files, rangeOf } from '../language/protocol';
+import { symbols } from '../language/symbols';
+import { Workspace } from '../library/workspace';
+import { offsetAt } from '../text/lines';
+import { canonicalUri } from './uri';
+
+/** What the server needs of the disk; a browser has another one. */
+export interface Disk {
+  /** All build files below the folders, by canonical URI. */
+  readFolders(folders: readonly string[]): Promise<ReadonlyMap<string, string>>;
+  /** Nothing when the file is gone or is no build file. */
+  read(uri: string): Promise<string | undefined>;
+}
+
+export function serve(connection: Connection, disk: Disk, version: string): void {
+  const workspace = new Workspace();
+  const open = new Map<string, { spelled: string; document: TextDocument }>();
+  const analyses = new Map<string, { text: string; shared: number; analysis: Analysis }>();
+  let folders: readonly string[] = [];
+
+  const files: Files = { get: (uri) => workspace.get(uri), spelled: (uri) => open.get(uri)?.spelled ?? uri };
+
+  const analysisOf = (uri: string): Analysis | undefined => {
+    const file = workspace.get(uri);
+    if (!file) return undefined;
+    const known = analyses.get(uri);
+    if (known && known.analysis.file === file && known.shared === workspace.version) return known.analysis;
+    const analysis = analyse(workspace, uri);
+    if (analysis) analyses.set(uri, { text: file.text, shared: workspace.version, analysis });
+    return analysis;
+  };
+
+  const publish = (uri: string): void => {
+    const shown = open.get(uri);
+    const analysis = shown && analysisOf(uri);
+    if (!shown || !analysis) return;
+    const diagnostics = analysis.findings.map((finding) => diagnosticOf(files, analysis.file, finding));
+    void connection.sendDiagnostics({ uri: shown.spelled, version: shown.document.version, diagnostics });
+  };
+
+  /** A change that other files can see is shown in all open ones. */
+  const take = (uri: string, text: string | undefined): void => {
+    const shared = text === undefined ? workspace.delete(uri) : workspace.set(uri, text);
+    if (shared) for (const other of open.keys()) publish(other);
+    else publish(uri);
+  };
+
+  connection.onInitialize((params: InitializeParams): InitializeResult => {
+    folders = (params.workspaceFolders ?? []).map((folder) => folder.uri);
+    if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
+    return {
+      serverInfo: { name: 'Dryfit', version },
+      capabilities: {
+        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+        hoverProvider: true,
+        completionProvider: { triggerCharacters: [':', ' ', '-'] },
+        definitionProvider: true,
+        documentSymbolProvider: true,
+        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
+        workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+      },
+    };
+  });
+
+  const readFolders = async (): Promise<void> => {
+    const found = await disk.readFolders(folders);
+    for (const [uri, text] of found) if (!open.has(uri)) workspace.set(uri, text);
+    for (const uri of open.keys()) publish(uri);
+  };
+
+  connection.onInitialized(async () => {
+    connection.workspace.onDidChangeWorkspaceFolders(async ({ added, removed }) => {
+      const gone = new Set(removed.map((folder) => folder.uri));
+      folders = [...folders.filter((folder) => !gone.has(folder)), ...added.map((folder) => folder.uri)];
+      for (const uri of workspace.uris()) if (!open.has(uri) && ![...folders].some((folder) => uri.startsWith(canonicalUri(folder)))) workspace.delete(uri);
+      await readFolders();
+    });
+    await readFolders();
+  });
+
+  connection.onDidOpenTextDocument(({ textDocument }) => {
+    const uri = canonicalUri(textDocument.uri);
+    open.set(uri, { spelled: textDocument.uri, document: TextDocument.create(textDocument.uri, textDocument.languageId, textDocument.version, textDocument.text) });
+    const before = workspace.get(uri)?.text;
+    if (before === textDocument.text) publish(uri);
+    else take(uri, textDocument.text);
+  });
+
+  connection.onDidChangeTextDocument(({ textDocument, contentChanges }) => {
+    const uri = canonicalUri(textDocument.uri);
+    const shown = open.get(uri);
+    if (!shown) return;
+    shown.document = TextDocument.update(shown.document, contentChanges as TextDocumentContentChangeEvent[], textDocument.version ?? shown.document.version + 1);
+    take(uri, shown.document.getText());
+  });
+
+  connection.onDidCloseTextDocument(async ({ textDocument }) => {
+    const uri = canonicalUri(textDocument.uri);
+    open.delete(uri);
+    analyses.delete(uri);
+    void connection.sendDiagnostics({ uri: textDocument.uri, diagnostics: [] });
+    // What counts now is what is on disk, which may differ from what was typed and not saved.
+    const text = await disk.read(uri);
+    if (!open.has(uri)) take(uri, text);
+  });
+
+  connection.onDidChangeWatchedFiles(async ({ changes }) => {
+    for (const change of changes) {
+      const uri = canonicalUri(change.uri);
+      if (open.has(uri)) continue;
+      const text = await disk.read(uri);
+      if (!open.has(uri)) take(uri, text);
+    }
+  });
+
+  const at = (uri: string, position: { line: number; character: number }): { uri: string; offset: number } | undefined => {
+    const canonical = canonicalUri(uri);
+    const file = workspace.get(canonical);
+    return file && { uri: canonical, offset: offsetAt(file.text, file.lines, position) };
+  };
+
+  connection.onHover(({ textDocument, position }) => {
+    const place = at(textDocument.uri, position);
+    const shown = place && hover(workspace, place.uri, place.offset);
+    return shown ? { contents: { kind: MarkupKind.Markdown, value: shown.markdown }, range: rangeOf(workspace.get(place.uri)!, shown.span) } : null;
+  });
+
+  connection.onCompletion(({ textDocument, position }) => {
+    const place = at(textDocument.uri, position);
+    return place ? [...complete(workspace, place.uri, place.offset)] : [];
+  });
+
+  connection.onDefinition(({ textDocument, position }) => {
+    const place = at(textDocument.uri, position);
+    return place ? [...definition(workspace, files, place.uri, place.offset)] : [];
+  });
+
+  connection.onDocumentSymbol(({ textDocument }) => {
+    const file = workspace.get(canonicalUri(textDocument.uri));
+    return file ? [...symbols(file)] : [];
+  });
+
+  connection.onCodeAction(({ textDocument, range, context }) => {
+    if (context.only && !context.only.some((kind) => CodeActionKind.QuickFix.startsWith(kind))) return [];
+    const analysis = analysisOf(canonicalUri(textDocument.uri));
+    return analysis ? [...actions(analysis, files, range)] : [];
+  });
+
+  connection.listen();
+}
