@@ -17,8 +17,8 @@ describe('findings', () => {
 
   it('underlines the value to change and names the other place', async () => {
     const document = await open('editor-tests/ill-matched.dryfit.yaml');
-    const found = await finding(document, 'esc-cells');
-    assert.equal(document.getText(found.range), 'fixture-esc-4s');
+    const found = await finding(document, 'esc-cells-exceeded');
+    assert.equal(document.getText(found.range), '6S');
     assert.equal(found.severity, vscode.DiagnosticSeverity.Error);
     assert.equal(found.source, 'dryfit');
     assert.match(found.message, /4S.*6S/s);

@@ -9,7 +9,7 @@ describe('quick fixes', () => {
   it('mends a misspelt term and keeps the rest of the file', async () => {
     const document = await open('editor-tests/ill-matched.dryfit.yaml');
     const sound = document.getText();
-    await finding(document, 'esc-cells');
+    await finding(document, 'esc-cells-exceeded');
     await replace(document, 'craft: freestyle-5', 'craft: freestile-5');
     await applyFix(document, 'freestile-5', /freestyle-5/);
     assert.equal(document.getText(), sound);
@@ -21,7 +21,7 @@ describe('quick fixes', () => {
     await replace(document, 'use: fixture-esc-4s', 'use: fixture-esc-4z');
     await applyFix(document, 'fixture-esc-4z', /fixture-esc-4s/);
     assert.equal(document.getText(), sound);
-    await finding(document, 'esc-cells');
+    await finding(document, 'esc-cells-exceeded');
   });
 
   async function applyFix(document: vscode.TextDocument, wrong: string, title: RegExp): Promise<void> {

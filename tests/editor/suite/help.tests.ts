@@ -8,7 +8,7 @@ describe('help while writing', () => {
 
   before(async () => {
     document = await open('editor-tests/ill-matched.dryfit.yaml');
-    await finding(document, 'esc-cells');
+    await finding(document, 'esc-cells-exceeded');
   });
   after(closeAll);
 

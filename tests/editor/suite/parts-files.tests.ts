@@ -11,16 +11,16 @@ describe('parts files', () => {
 
   beforeEach(async () => {
     document = await open(build);
-    await finding(document, 'esc-cells');
+    await finding(document, 'esc-cells-exceeded');
   });
   afterEach(closeAll);
 
   it('count as they are being edited, saved or not', async () => {
     const library = await open(parts);
     await replace(library, 'cells: 3S-4S', 'cells: 3S-6S');
-    await noFinding(document, 'esc-cells');
+    await noFinding(document, 'esc-cells-exceeded');
     await replace(library, 'cells: 3S-6S', 'cells: 3S-4S');
-    await finding(document, 'esc-cells');
+    await finding(document, 'esc-cells-exceeded');
   });
 
   it('count as they are on disk', async () => {
@@ -28,26 +28,26 @@ describe('parts files', () => {
     const before = readFileSync(file, 'utf8');
     try {
       writeFileSync(file, before.replace('cells: 3S-4S', 'cells: 3S-6S'));
-      await noFinding(document, 'esc-cells');
+      await noFinding(document, 'esc-cells-exceeded');
     } finally {
       writeFileSync(file, before);
     }
-    await finding(document, 'esc-cells');
+    await finding(document, 'esc-cells-exceeded');
   });
 
   it('count once they exist and no longer once they are gone', async () => {
     const file = fileUri('editor-tests/later.dryfit.yaml').fsPath;
     await replace(document, 'use: fixture-esc-4s', 'use: fixture-esc-later');
-    await finding(document, 'unknown-part');
+    await finding(document, 'part-unknown');
     try {
       writeFileSync(
         file,
         'dryfit: parts\nparts:\n  fixture-esc-later:\n    kind: esc\n    cells: 3S-4S\n    current: 45 A\n',
       );
-      await noFinding(document, 'unknown-part');
+      await noFinding(document, 'part-unknown');
     } finally {
       rmSync(file, { force: true });
     }
-    await finding(document, 'unknown-part');
+    await finding(document, 'part-unknown');
   });
 });
