@@ -24,7 +24,7 @@ export interface CraftHarness {
 
 /** Whether a cable between the two boards is part of what the builder answers for. */
 export function joinsBoards(craft: Craft): boolean {
-  if (craft.boards === 'all-in-one' || craft.boards === 'none') return false;
+  if (craft.boards === 'all-in-one' || craft.boards === 'none' || craft.roles.esc?.type?.value === 'single') return false;
   const { harness, stack } = craft.roles;
   // The cable that comes with a stack is its maker's business.
   if (!harness) return craft.boards === 'apart' || (stack?.['cable-supplied'] !== undefined && !stack['cable-supplied'].value);

@@ -51,6 +51,8 @@ export interface Reading {
   readonly fault: Fault;
   /** Wires to move in the plug at the flight controller. */
   readonly moves: readonly Move[];
+  /** The wires as they should run: the ESC's contact to the flight controller's. */
+  readonly wanted: ReadonlyMap<number, number>;
   /** The moves as rings: each hole takes its wire from the next one named. */
   readonly cycles: readonly (readonly number[])[];
   /** Motor numbers as they arrive, when setting the motor order in the firmware is enough. */
@@ -79,8 +81,10 @@ export function readHarness(esc: PinMap, controller: PinMap, cable: Cable, conta
   const groundLost = pairs.some((pair) => pair.from === 'VBAT' && pair.to === 'VBAT') && !pairs.some((pair) => pair.from === 'GND' && pair.to === 'GND');
   const own = pairs.reduce<DangerClass>((worst, pair) => (pair.danger > worst ? pair.danger : worst), 0);
   const danger = groundLost && own < 4 ? 4 : own;
-  const moves = movesFor(esc, controller, cable, contacts);
-  return { pairs, wrong, danger, fault: faultOf(wrong, danger), moves, cycles: cyclesOf(moves), remap: remapOf(pairs) };
+  const source = wantedSources(esc, controller, cable, contacts);
+  const moves = movesFor(source, esc, cable, contacts);
+  const wanted = new Map([...source].map(([hole, contact]) => [contact, hole] as const).sort((a, b) => a[0] - b[0]));
+  return { pairs, wrong, danger, fault: faultOf(wrong, danger), moves, wanted, cycles: cyclesOf(moves), remap: remapOf(pairs) };
 }
 
 const sizeOf = (...maps: PinMap[]): number => Math.max(0, ...maps.flatMap((map) => [...map.keys()]));
@@ -112,8 +116,8 @@ function faultOf(wrong: readonly Pair[], danger: DangerClass): Fault {
   return 'none';
 }
 
-/** Which hole takes its wire from which other hole, so that every role of the flight controller gets its like. */
-function movesFor(esc: PinMap, controller: PinMap, cable: Cable, contacts: number): readonly Move[] {
+/** The ESC's contact whose wire each hole should hold, so that every role of the flight controller gets its like. */
+function wantedSources(esc: PinMap, controller: PinMap, cable: Cable, contacts: number): ReadonlyMap<number, number> {
   const free = new Set([...esc.keys()]);
   const source = new Map<number, number>();
   const holeOf = (contact: number): number | undefined => leadsTo(cable, contact, contacts);
@@ -131,8 +135,13 @@ function movesFor(esc: PinMap, controller: PinMap, cable: Cable, contacts: numbe
     source.set(hole, like);
     free.delete(like);
   }
+  return source;
+}
+
+/** Which hole takes its wire from which other hole. */
+function movesFor(source: ReadonlyMap<number, number>, esc: PinMap, cable: Cable, contacts: number): readonly Move[] {
   return [...source].flatMap(([hole, contact]) => {
-    const from = holeOf(contact);
+    const from = leadsTo(cable, contact, contacts);
     return from === undefined || from === hole ? [] : [{ from, to: hole, role: esc.get(contact)! }];
   });
 }

@@ -5,7 +5,7 @@ import type { Pointable } from '../build/fact';
 import { type CraftFigures, type CraftValues, figures, values } from '../physics';
 import { type FlightInput, flightInput } from './flight-input';
 import type { Screw } from '../text/notation/screw';
-import { type CraftHarness, craftHarness } from './craft-harness';
+import { contactsOf, type CraftHarness, craftHarness } from './craft-harness';
 import { motorScrew } from './motor-screw';
 import { type PropellerGap, propellerGap } from './propeller-gap';
 import { type Weight, weightOf } from './weight';
@@ -31,6 +31,9 @@ export interface WorkedAt {
   'worked.propeller-gap': Worked<PropellerGap>;
   /** The cable between ESC and flight controller, with what each of its wires does. */
   'worked.harness': Worked<CraftHarness>;
+  /** Contacts of the sockets for the cable between ESC and flight controller, said or counted. */
+  'worked.esc-contacts': Worked<number>;
+  'worked.controller-contacts': Worked<number>;
 }
 
 export function worked<K extends keyof WorkedAt>(craft: Craft, pack: Pack | undefined, key: K): WorkedAt[K] | undefined {
@@ -67,7 +70,15 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
     const harness = craftHarness(craft);
     return harness && { ...harness.at, value: harness };
   }),
+  'worked.esc-contacts': (craft) => counted(craft.roles.esc?.['controller-socket']),
+  'worked.controller-contacts': (craft) => counted(craft.roles['flight-controller']?.['esc-socket']),
 };
+
+function counted(socket: Parameters<typeof contactsOf>[0]): Worked<number> | undefined {
+  const value = contactsOf(socket);
+  const rests = socket?.contacts ?? socket?.pins;
+  return value === undefined || !rests ? undefined : { ...rests, value };
+}
 
 const resting = <T>(pack: Pack | undefined, value: T | undefined): Worked<T> | undefined => (value === undefined || !pack?.facts.cells ? undefined : { ...pack.facts.cells, value });
 
