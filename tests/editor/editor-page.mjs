@@ -4,6 +4,7 @@
 export const plain = (text) => text.replace(/\s+/g, ' ').trim();
 
 export function editorPage(page) {
+  const card = page.locator('.monaco-hover:visible').first();
   const suggestions = page.locator('.suggest-widget.visible');
 
   async function placeOf(text, line) {
@@ -34,14 +35,46 @@ export function editorPage(page) {
       return (await rows.allInnerTexts()).map(plain);
     },
 
+    /** Follows an entry of the Problems panel to its place. */
+    async goToProblem(words) {
+      await page.locator('.markers-panel .monaco-list-row', { hasText: words }).dblclick();
+    },
+
+    /** Opens a file by name, as Ctrl+P does. */
+    async open(name) {
+      await page.keyboard.press('Control+P');
+      await page.locator('.quick-input-widget input').first().fill(name);
+      await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: name }).waitFor();
+      await page.keyboard.press('Enter');
+      await this.opened(name);
+    },
+
+    async closePanel() {
+      await page.keyboard.press('Control+J');
+      await page.locator('.markers-panel').waitFor({ state: 'hidden' });
+    },
+
     /** The hover card over a text of the line that holds `line`. */
     async hoverCard(text, line = text) {
       const { x, y, width, height } = await placeOf(text, line);
       await page.mouse.move(x + width / 2, y + height / 2, { steps: 4 });
-      const card = page.locator('.monaco-hover:visible').first();
       await card.waitFor();
-      await page.waitForFunction(() => !document.querySelector('.monaco-hover')?.textContent.includes('Loading...'));
+      await card.filter({ hasNotText: 'Loading...' }).waitFor();
       return plain((await card.allInnerTexts()).join(' '));
+    },
+
+    /** Scrolls the hover card until this text is really in sight, and gives the line it stands in. */
+    async inCard(words) {
+      const line = card.locator('li', { hasText: words }).first();
+      const frame = await card.boundingBox();
+      await page.mouse.move(frame.x + 40, frame.y + frame.height / 2);
+      for (let turn = 0; turn < 30; turn++) {
+        const box = await line.boundingBox();
+        if (box.y >= frame.y && box.y + box.height <= frame.y + frame.height) return plain(await line.textContent());
+        await page.mouse.wheel(0, box.y < frame.y ? -60 : 60);
+        await page.waitForTimeout(50);
+      }
+      throw new Error(`"${words}" stays out of sight in the hover card`);
     },
 
     /** Empties the value after `key`, and gives the labels offered there and the explanation beside the one named. */
