@@ -30,8 +30,7 @@ export interface SourceFile {
 const againstValue: ReadonlySet<string> = new Set(['type', 'quantity', 'notation', 'enum', 'const', 'pattern']);
 
 export function readSourceFile(uri: string, text: string): SourceFile {
-  // A byte order mark is no content; a space in its place keeps every offset.
-  const tree = readYaml(text.charCodeAt(0) === 0xfeff ? ` ${text.slice(1)}` : text);
+  const tree = readYaml(text);
   const documents = tree.documents.map(({ root, span }) => readDocument(root, span));
   return { uri, text, lines: lineStarts(text), faults: tree.faults, documents };
 }

@@ -57,7 +57,7 @@ function documentFindings(file: SourceFile, document: FileDocument | undefined):
   const found: Finding[] = [];
   const walk = (at: Slot): void => {
     bySlot.set(at.pointer, at);
-    if (at.node.is === 'empty' && at.keySpan && at.field) found.push(say('value-empty', leafLike(at.field) ? 'error' : 'information', placeOf({ slot: at, file: file.uri }), emptyWords(at)));
+    if (at.node.is === 'empty' && !at.node.broken && at.keySpan && at.field) found.push(say('value-empty', leafLike(at.field) ? 'error' : 'information', placeOf({ slot: at, file: file.uri }), emptyWords(at)));
     for (const kid of at.kids) walk(kid);
   };
   walk(slot);
@@ -99,7 +99,8 @@ function wordBreach(file: string, slot: Slot, breach: Breach, say: Say): readonl
     const kid = slot.kids.find((candidate) => candidate.key === key);
     return kid ? [unknownKey(file, slot, kid, say)] : [];
   }
-  if (breach.keyword === 'required') return [missingKey(slot, String(breach.params.missingProperty), place, say)];
+  // A key that is there without a value is told by another finding.
+  if (breach.keyword === 'required') return slot.kids.some((kid) => kid.key === breach.params.missingProperty) ? [] : [missingKey(slot, String(breach.params.missingProperty), place, say)];
   if (breach.keyword === 'type') return slot.field ? [say('value-shape', 'error', { ...place, span: slot.keySpan ?? place.span }, shapeWords(slot, slot.field))] : [];
   if (breach.keyword === 'enum' || breach.keyword === 'const') {
     if (breach.params.propertyName !== undefined || slot.field?.is !== 'term') return [];

@@ -5,7 +5,7 @@ export const limits = {
   /** Maps and lists inside one another. */
   depth: 64,
   /** Nodes after aliases are followed, so that a few lines of aliases cannot grow without bound. */
-  nodes: 400_000,
+  nodes: 100_000,
   /** Findings shown for one file; what goes beyond is counted in one line. */
   findings: 500,
 } as const;

@@ -17,7 +17,7 @@ export function readYaml(text: string): TextTree {
 }
 
 function readDocument(document: Document.Parsed, text: string, faults: TextFault[]): TextDocument {
-  const reader = new Reader(text, document);
+  const reader = new Reader(text);
   const root = document.contents ? reader.node(document.contents, 0, undefined) : undefined;
   const seen = new Set<number>();
   for (const error of document.errors as YAMLError[]) {
@@ -38,19 +38,20 @@ class Reader {
   private nodes = 0;
   private full = false;
   private readonly open = new Set<object>();
+  /** The latest node under each anchor so far; an alias means the one before it. */
+  private readonly anchors = new Map<string, object>();
 
-  constructor(
-    private readonly text: string,
-    private readonly document: Document.Parsed,
-  ) {}
+  constructor(private readonly text: string) {}
 
   node(source: unknown, depth: number, via: Span | undefined): Node {
     const at = this.spanOf(source);
-    if (this.full) return { is: 'empty', span: at, via };
+    if (this.full) return { is: 'empty', broken: true, span: at, via };
+    const { anchor } = source as { anchor?: string };
+    if (anchor !== undefined) this.anchors.set(anchor, source as object);
     if (++this.nodes > limits.nodes || depth > limits.depth) {
       this.full = true;
       this.faults.push({ id: 'file-too-deep', span: at, message: tooDeep(depth > limits.depth) });
-      return { is: 'empty', span: at, via };
+      return { is: 'empty', broken: true, span: at, via };
     }
     if (isAlias(source)) return this.alias(source as Alias.Parsed, depth, via);
     if (isMap(source)) return this.map(source, depth, via, at);
@@ -72,13 +73,13 @@ class Reader {
 
   private alias(source: Alias.Parsed, depth: number, via: Span | undefined): Node {
     const at = this.spanOf(source);
-    const target = source.resolve(this.document);
+    const target = this.anchors.get(source.source);
     if (!target || this.open.has(target)) {
       const message = target
         ? `\`*${source.source}\` stands inside the anchor it repeats, so it would never end. Write the value out here.`
         : `There is no anchor \`&${source.source}\` above this line. Write the value out, or give the anchor that name.`;
       this.faults.push({ id: 'alias-unknown', span: at, message });
-      return { is: 'empty', span: at, via };
+      return { is: 'empty', broken: true, span: at, via };
     }
     this.open.add(target);
     const node = this.node(target, depth + 1, via ?? at);
@@ -131,7 +132,7 @@ class Reader {
   private keyText(key: unknown): string | undefined {
     if (isScalar(key)) return key.type === 'PLAIN' ? (key.source ?? '') : String(key.value ?? '');
     if (isAlias(key)) {
-      const target = key.resolve(this.document);
+      const target = this.anchors.get(key.source);
       return isScalar(target) ? String(target.value ?? '') : undefined;
     }
     return undefined;

@@ -16,6 +16,8 @@ export interface ScalarNode extends Written {
 
 export interface EmptyNode extends Written {
   readonly is: 'empty';
+  /** Something was written, but it could not be read; that is told apart. */
+  readonly broken?: boolean;
 }
 
 export interface Entry {
