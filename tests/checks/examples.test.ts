@@ -8,8 +8,12 @@ describe.each(allChecks.map((check) => [check.id, check] as const))('%s', (id, c
     const { analysis, spans, text } = analyseMarked(check.bad);
     const found = analysis.findings.filter((finding) => finding.check === id);
     expect(spans.length, 'a bad example marks what is found').toBeGreaterThan(0);
-    expect(found.map((finding) => text.slice(finding.at.span.start, finding.at.span.end)).sort()).toEqual(spans.map((span) => text.slice(span.start, span.end)).sort());
-    expect(found.map((finding) => finding.at.span.start).sort((a, b) => a - b)).toEqual(spans.map((span) => span.start).sort((a, b) => a - b));
+    expect(found.map((finding) => text.slice(finding.at.span.start, finding.at.span.end)).sort()).toEqual(
+      spans.map((span) => text.slice(span.start, span.end)).sort(),
+    );
+    expect(found.map((finding) => finding.at.span.start).sort((a, b) => a - b)).toEqual(
+      spans.map((span) => span.start).sort((a, b) => a - b),
+    );
     expect(structural(analysis.findings), 'the example itself is a sound file').toEqual([]);
     expect(analysis.ran).toContain(id);
   });
@@ -36,5 +40,19 @@ it('has no id twice', () => {
   expect(new Set(allChecks.map((check) => check.id)).size).toBe(allChecks.length);
 });
 
-const shapes = new Set(['yaml-syntax', 'key-unknown', 'key-missing', 'key-twice', 'value-misread', 'value-shape', 'value-empty', 'term-unknown', 'file-kind-missing', 'file-kind-unknown', 'part-unknown', 'check-crashed']);
-const structural = (findings: readonly { check: string; message: string }[]): string[] => findings.filter((finding) => shapes.has(finding.check)).map((finding) => `${finding.check}: ${finding.message}`);
+const shapes = new Set([
+  'yaml-syntax',
+  'key-unknown',
+  'key-missing',
+  'key-twice',
+  'value-misread',
+  'value-shape',
+  'value-empty',
+  'term-unknown',
+  'file-kind-missing',
+  'file-kind-unknown',
+  'part-unknown',
+  'check-crashed',
+]);
+const structural = (findings: readonly { check: string; message: string }[]): string[] =>
+  findings.filter((finding) => shapes.has(finding.check)).map((finding) => `${finding.check}: ${finding.message}`);

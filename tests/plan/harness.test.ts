@@ -16,7 +16,8 @@ const printed = {
   groundFirstBackwards: order('TELEM CURR M4 M3 M2 M1 VBAT GND'),
 };
 type Name = keyof typeof printed;
-const read = (esc: Name, controller: Name, cable: Cable = 'straight') => readHarness(printed[esc], printed[controller], cable);
+const read = (esc: Name, controller: Name, cable: Cable = 'straight') =>
+  readHarness(printed[esc], printed[controller], cable);
 
 describe('printed orders against each other', () => {
   it.each<[Name, Name, DangerClass, string]>([
@@ -39,22 +40,59 @@ describe('printed orders against each other', () => {
   });
 
   it('joins an order printed from the other end with a crossed cable', () => {
-    expect(read('groundFirst', 'groundFirstBackwards', 'crossed')).toMatchObject({ danger: 0, fault: 'none', moves: [] });
+    expect(read('groundFirst', 'groundFirstBackwards', 'crossed')).toMatchObject({
+      danger: 0,
+      fault: 'none',
+      moves: [],
+    });
     expect(read('groundFirst', 'noTelemetry', 'crossed').danger).toBe(0);
     expect(read('groundFirst', 'noTelemetry', 'straight').danger).toBe(5);
   });
 
-  it.each(['standard', 'groundFirst', 'groundLast', 'motorsBackwards', 'batteryLast', 'supplyExchanged'] as const)('%s on both sides of a crossed cable destroys', (name) => {
-    expect(read(name, name, 'crossed').danger).toBe(5);
-  });
+  it.each(['standard', 'groundFirst', 'groundLast', 'motorsBackwards', 'batteryLast', 'supplyExchanged'] as const)(
+    '%s on both sides of a crossed cable destroys',
+    (name) => {
+      expect(read(name, name, 'crossed').danger).toBe(5);
+    },
+  );
 
   it.each<[Name, Name, number[][]]>([
-    ['standard', 'groundFirst', [[1, 2], [3, 5, 7], [4, 6, 8]]],
+    [
+      'standard',
+      'groundFirst',
+      [
+        [1, 2],
+        [3, 5, 7],
+        [4, 6, 8],
+      ],
+    ],
     ['standard', 'groundLast', [[2, 3, 4, 5, 6, 7, 8]]],
-    ['standard', 'motorsBackwards', [[5, 8], [6, 7]]],
+    [
+      'standard',
+      'motorsBackwards',
+      [
+        [5, 8],
+        [6, 7],
+      ],
+    ],
     ['standard', 'supplyExchanged', [[1, 2]]],
-    ['standard', 'batteryLast', [[1, 5, 3, 7], [2, 6, 4, 8]]],
-    ['groundLast', 'batteryLast', [[1, 4, 7], [2, 5], [3, 6]]],
+    [
+      'standard',
+      'batteryLast',
+      [
+        [1, 5, 3, 7],
+        [2, 6, 4, 8],
+      ],
+    ],
+    [
+      'groundLast',
+      'batteryLast',
+      [
+        [1, 4, 7],
+        [2, 5],
+        [3, 6],
+      ],
+    ],
   ])('%s to %s: the rings of holes to re-pin', (esc, controller, rings) => {
     const reading = read(esc, controller);
     expect(reading.cycles).toEqual(rings);
@@ -101,7 +139,8 @@ function* permutations<T>(items: readonly T[]): Generator<T[]> {
     yield [...items];
     return;
   }
-  for (let i = 0; i < items.length; i++) for (const rest of permutations([...items.slice(0, i), ...items.slice(i + 1)])) yield [items[i]!, ...rest];
+  for (let i = 0; i < items.length; i++)
+    for (const rest of permutations([...items.slice(0, i), ...items.slice(i + 1)])) yield [items[i]!, ...rest];
 }
 
 it('is right for all 40,320 orders of eight pins: danger, moves and what they lead to', () => {
@@ -115,14 +154,17 @@ it('is right for all 40,320 orders of eight pins: danger, moves and what they le
     const name = roles.join(' ');
     if (reading.danger !== plainDanger(standard, roles)) wrong.push(`${name}: class ${reading.danger}`);
     const misplaced = roles.filter((role, i) => role !== standard[i]).length;
-    if (reading.moves.length !== misplaced) wrong.push(`${name}: ${reading.moves.length} moves for ${misplaced} wrong contacts`);
+    if (reading.moves.length !== misplaced)
+      wrong.push(`${name}: ${reading.moves.length} moves for ${misplaced} wrong contacts`);
     // Carry the moves out on a plug of eight wires and look where they end.
     const plug = [...standard];
     for (const move of reading.moves) plug[move.to - 1] = standard[move.from - 1]!;
     if (plug.join(' ') !== name) wrong.push(`${name}: moved to ${plug.join(' ')}`);
-    if (readHarness(printed.standard, controller, reading.wanted).danger !== 0) wrong.push(`${name}: the wanted wires are not right`);
+    if (readHarness(printed.standard, controller, reading.wanted).danger !== 0)
+      wrong.push(`${name}: the wanted wires are not right`);
     const ringed = reading.cycles.flat();
-    if (new Set(ringed).size !== misplaced || ringed.length !== misplaced) wrong.push(`${name}: rings ${JSON.stringify(reading.cycles)}`);
+    if (new Set(ringed).size !== misplaced || ringed.length !== misplaced)
+      wrong.push(`${name}: rings ${JSON.stringify(reading.cycles)}`);
     if (wrong.length > 5) break;
   }
   expect(wrong).toEqual([]);
@@ -132,17 +174,49 @@ it('is right for all 40,320 orders of eight pins: danger, moves and what they le
 describe('cables that are not eight to eight', () => {
   it('leaves out what the other side lacks', () => {
     const ten = order('VBAT VBAT GND GND CURR TELEM M1 M2 M3 M4');
-    const reading = readHarness(ten, printed.standard, new Map([[1, 1], [3, 2], [5, 3], [6, 4], [7, 5], [8, 6], [9, 7], [10, 8]]));
+    const reading = readHarness(
+      ten,
+      printed.standard,
+      new Map([
+        [1, 1],
+        [3, 2],
+        [5, 3],
+        [6, 4],
+        [7, 5],
+        [8, 6],
+        [9, 7],
+        [10, 8],
+      ]),
+    );
     expect(reading).toMatchObject({ danger: 0, fault: 'none', moves: [] });
   });
 
   it('follows wires one by one', () => {
-    const rewired = readHarness(printed.standard, printed.groundFirst, new Map([[1, 2], [2, 1], [3, 7], [4, 8], [5, 3], [6, 4], [7, 5], [8, 6]]));
+    const rewired = readHarness(
+      printed.standard,
+      printed.groundFirst,
+      new Map([
+        [1, 2],
+        [2, 1],
+        [3, 7],
+        [4, 8],
+        [5, 3],
+        [6, 4],
+        [7, 5],
+        [8, 6],
+      ]),
+    );
     expect(rewired.danger).toBe(0);
   });
 
   it('takes five volts on a signal for a damaged pin', () => {
-    expect(readHarness(order('GND 5V'), order('GND CURR'), 'straight')).toMatchObject({ danger: 3, fault: 'supply-on-signal' });
-    expect(readHarness(order('VBAT GND'), order('5V GND'), 'straight')).toMatchObject({ danger: 5, fault: 'battery-on-signal' });
+    expect(readHarness(order('GND 5V'), order('GND CURR'), 'straight')).toMatchObject({
+      danger: 3,
+      fault: 'supply-on-signal',
+    });
+    expect(readHarness(order('VBAT GND'), order('5V GND'), 'straight')).toMatchObject({
+      danger: 5,
+      fault: 'battery-on-signal',
+    });
   });
 });

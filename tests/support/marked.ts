@@ -1,5 +1,5 @@
 /** Build texts with the value that is found marked «so»: takes the marks out and remembers where they were. Runs nothing. */
-import { analyse, type Analysis } from '../../server/src/analysis';
+import { type Analysis, analyse } from '../../server/src/analysis';
 import { Workspace } from '../../server/src/library/workspace';
 import type { Span } from '../../server/src/text/span';
 
@@ -16,7 +16,10 @@ export function unmark(marked: string): { text: string; spans: Span[] } {
 }
 
 /** Several files in one text, each headed by a line `--- name`; a text without such a line is one build. */
-export function analyseMarked(marked: string, uri = 'file:///club/example.dryfit.yaml'): { analysis: Analysis; spans: Span[]; text: string } {
+export function analyseMarked(
+  marked: string,
+  uri = 'file:///club/example.dryfit.yaml',
+): { analysis: Analysis; spans: Span[]; text: string } {
   const workspace = new Workspace();
   const { text, spans } = unmark(marked);
   workspace.set(uri, text);

@@ -6,7 +6,9 @@ export function acceptFindings(craft: Craft, findings: readonly Finding[], ran: 
   const entries = craft.said.accept?.items ?? [];
   const used = new Set<number>();
   const marked = findings.map((finding) => {
-    const i = entries.findIndex((entry) => entry.check?.value === finding.check && entry.because && meant(finding, entry.at?.value));
+    const i = entries.findIndex(
+      (entry) => entry.check?.value === finding.check && entry.because && meant(finding, entry.at?.value),
+    );
     if (i === -1) return finding;
     used.add(i);
     return { ...finding, accepted: entries[i]!.because!.value };
@@ -18,7 +20,17 @@ export function acceptFindings(craft: Craft, findings: readonly Finding[], ran: 
     const message = known
       ? `\`${id.value}\` finds nothing here any more. Take this entry out.`
       : `\`${id.value}\` did not run on this build, or there is no check of that name. Take this entry out, or correct the name.`;
-    return [{ check: 'accepted-needlessly', severity: 'information' as const, message, at: id.at, related: [], fixes: [], fingerprint: fingerprintOf('accepted-needlessly', id.at) }];
+    return [
+      {
+        check: 'accepted-needlessly',
+        severity: 'information' as const,
+        message,
+        at: id.at,
+        related: [],
+        fixes: [],
+        fingerprint: fingerprintOf('accepted-needlessly', id.at),
+      },
+    ];
   });
   return [...marked, ...idle];
 }

@@ -6,7 +6,13 @@ import { bestBoardFit, boardName } from '../plan/mounts';
 import type { BoardMount } from '../text/notation/mount';
 import type { Verdict } from './check';
 
-export function boardOnFrame(craft: Craft, name: string, board: Fact<BoardMount>, frame: Many<Fact<BoardMount>>, grommets: boolean | undefined): Verdict | undefined {
+export function boardOnFrame(
+  craft: Craft,
+  name: string,
+  board: Fact<BoardMount>,
+  frame: Many<Fact<BoardMount>>,
+  grommets: boolean | undefined,
+): Verdict | undefined {
   const rear = craft.roles.frame?.['rear-mounts'];
   const patterns = [...frame.items, ...(rear?.items ?? [])].map((item) => item.value);
   const fit = bestBoardFit(board.value, patterns);
@@ -20,5 +26,9 @@ export function boardOnFrame(craft: Craft, name: string, board: Fact<BoardMount>
       severity: 'warning',
       message: `The ${name} has ${boardName(board.value)} holes, the frame ${offered}: each hole is a third of a millimetre off. ${grommets === false ? 'Without soft grommets the screws bind and bend the board.' : 'Soft grommets take that up, hard screws do not.'} Use grommets, or a board with the frame's pattern.`,
     };
-  return { at: board, with: side, message: `The ${name} has ${boardName(board.value)} holes, the frame offers ${offered}. It cannot be screwed down. Use a board with one of the frame's patterns, or add an adapter plate from ${boardName(board.value)}.` };
+  return {
+    at: board,
+    with: side,
+    message: `The ${name} has ${boardName(board.value)} holes, the frame offers ${offered}. It cannot be screwed down. Use a board with one of the frame's patterns, or add an adapter plate from ${boardName(board.value)}.`,
+  };
 }

@@ -25,7 +25,22 @@ export interface Verdict {
   readonly apart?: string;
 }
 
-export const groups = ['structure', 'mechanical', 'power', 'battery', 'signals', 'harness', 'video', 'radio', 'propulsion', 'mass', 'rules', 'order', 'assembly', 'data'] as const;
+export const groups = [
+  'structure',
+  'mechanical',
+  'power',
+  'battery',
+  'signals',
+  'harness',
+  'video',
+  'radio',
+  'propulsion',
+  'mass',
+  'rules',
+  'order',
+  'assembly',
+  'data',
+] as const;
 export type Group = (typeof groups)[number];
 
 export interface CheckText {
@@ -53,7 +68,11 @@ export interface Check extends CheckText {
   readonly may: Needs;
   /** Whether the check means anything for this craft, beyond its parts being there. */
   readonly when?: (craft: Craft, pack: Pack | undefined) => boolean;
-  readonly judge: (facts: Readonly<Record<string, unknown>>, craft: Craft, pack: Pack | undefined) => Verdict | readonly Verdict[] | undefined;
+  readonly judge: (
+    facts: Readonly<Record<string, unknown>>,
+    craft: Craft,
+    pack: Pack | undefined,
+  ) => Verdict | readonly Verdict[] | undefined;
 }
 
 interface Spec<N extends Needs, M extends Needs> extends CheckText {
@@ -62,7 +81,11 @@ interface Spec<N extends Needs, M extends Needs> extends CheckText {
   /** Facts that sharpen the verdict but may be missing. */
   readonly may?: M;
   readonly when?: (craft: Craft, pack: Pack | undefined) => boolean;
-  readonly judge: (facts: Got<N> & Partial<Got<M>>, craft: Craft, pack: Pack | undefined) => Verdict | readonly Verdict[] | undefined;
+  readonly judge: (
+    facts: Got<N> & Partial<Got<M>>,
+    craft: Craft,
+    pack: Pack | undefined,
+  ) => Verdict | readonly Verdict[] | undefined;
 }
 
 /** Declares a check with its facts typed by their paths. */

@@ -13,10 +13,20 @@ export function settled(harness: CraftHarness): Reading | undefined {
   return reading.danger <= mirrored.danger ? reading : mirrored;
 }
 
-const softer: Readonly<Record<Severity, Severity>> = { error: 'warning', warning: 'information', information: 'information' };
+const softer: Readonly<Record<Severity, Severity>> = {
+  error: 'warning',
+  warning: 'information',
+  information: 'information',
+};
 
 /** A finding when the gravest fault of the cable is one of these. */
-export function harnessVerdict(craft: Craft, harness: CraftHarness, faults: readonly Fault[], severity: Severity, opening: (reading: Reading) => string): Verdict | undefined {
+export function harnessVerdict(
+  craft: Craft,
+  harness: CraftHarness,
+  faults: readonly Fault[],
+  severity: Severity,
+  opening: (reading: Reading) => string,
+): Verdict | undefined {
   const reading = settled(harness);
   if (!reading || !faults.includes(reading.fault)) return undefined;
   const assumed = harness.assumed ? ' The build does not describe the cable; a straight one was taken.' : '';
@@ -35,7 +45,12 @@ export function harnessVerdict(craft: Craft, harness: CraftHarness, faults: read
 /** `ESC contact 1 (VBAT) meets contact 2 (GND) of the flight controller`, the gravest first. */
 export function pairsInWords(reading: Reading, least: number): string {
   const worst = reading.wrong.filter((pair) => pair.danger >= least).slice(0, 3);
-  return worst.map((pair) => `${pair.from} (contact ${pair.esc} of the ESC) meets ${pair.to} (contact ${pair.controller} of the flight controller)`).join(', ');
+  return worst
+    .map(
+      (pair) =>
+        `${pair.from} (contact ${pair.esc} of the ESC) meets ${pair.to} (contact ${pair.controller} of the flight controller)`,
+    )
+    .join(', ');
 }
 
 function wayOut(harness: CraftHarness, reading: Reading): string {
@@ -65,15 +80,29 @@ function repinFixes(craft: Craft, harness: CraftHarness, reading: Reading): read
   if (said?.wires && !said.wires.through) {
     const backwards = said.between?.items[0]?.value === 'flight-controller';
     const edits = [...said.wires.entries].flatMap(([contact, end]) => {
-      const wanted = backwards ? [...reading.wanted].find(([, hole]) => hole === Number(contact))?.[0] : reading.wanted.get(Number(contact));
-      return wanted === undefined || wanted === end.value ? [] : [{ file: end.at.file, span: end.at.span, text: String(wanted) }];
+      const wanted = backwards
+        ? [...reading.wanted].find(([, hole]) => hole === Number(contact))?.[0]
+        : reading.wanted.get(Number(contact));
+      return wanted === undefined || wanted === end.value
+        ? []
+        : [{ file: end.at.file, span: end.at.span, text: String(wanted) }];
     });
     return edits.length > 0 ? [{ title: 'Write the wires as they should run', edits }] : [];
   }
   if (!type || type.through || !type.at.key) return [];
   const [other] = otherCable(harness);
-  if (other) return [{ title: `Use a ${other} cable`, edits: [{ file: type.at.file, span: type.at.span, text: other }] }];
+  if (other)
+    return [{ title: `Use a ${other} cable`, edits: [{ file: type.at.file, span: type.at.span, text: other }] }];
   const backwards = said?.between?.items[0]?.value === 'flight-controller';
-  const wires = [...reading.wanted].map(([contact, hole]) => (backwards ? `${hole}: ${contact}` : `${contact}: ${hole}`)).join(', ');
-  return [{ title: 'Write down the re-pinned wires', edits: [{ file: type.at.file, span: { start: type.at.key.start, end: type.at.span.end }, text: `wires: { ${wires} }` }] }];
+  const wires = [...reading.wanted]
+    .map(([contact, hole]) => (backwards ? `${hole}: ${contact}` : `${contact}: ${hole}`))
+    .join(', ');
+  return [
+    {
+      title: 'Write down the re-pinned wires',
+      edits: [
+        { file: type.at.file, span: { start: type.at.key.start, end: type.at.span.end }, text: `wires: { ${wires} }` },
+      ],
+    },
+  ];
 }

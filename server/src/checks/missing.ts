@@ -11,5 +11,7 @@ export interface MissingFact {
 export function missingFacts(notChecked: readonly NotChecked[]): readonly MissingFact[] {
   const counts = new Map<string, number>();
   for (const { missing } of notChecked) for (const fact of missing) counts.set(fact, (counts.get(fact) ?? 0) + 1);
-  return [...counts].map(([fact, checks]) => ({ fact, checks })).sort((a, b) => b.checks - a.checks || (a.fact < b.fact ? -1 : 1));
+  return [...counts]
+    .map(([fact, checks]) => ({ fact, checks }))
+    .sort((a, b) => b.checks - a.checks || (a.fact < b.fact ? -1 : 1));
 }

@@ -21,13 +21,29 @@ export function packOnInput(name: string, { cells, input, full, chemistry, landi
   const says = [{ fact: input, says: `the ${name} takes ${input.text}` }];
   const pack = `${cellsOf(series)} pack, ${volts(full.value)} full`;
   if (range.cells !== undefined ? series > range.cells : full.value > range.most + 1e-6)
-    return { at: cells, with: says, message: `The ${name} takes ${input.text}; this is a ${pack}. It will fail at plug-in. Use a ${name} for ${cellsOf(series)}, feed it from a regulator, or fly a pack with fewer cells.` };
+    return {
+      at: cells,
+      with: says,
+      message: `The ${name} takes ${input.text}; this is a ${pack}. It will fail at plug-in. Use a ${name} for ${cellsOf(series)}, feed it from a regulator, or fly a pack with fewer cells.`,
+    };
   if (range.cells !== undefined && chemistry?.value === 'LiHV' && full.value > range.most + 1e-6 && series > 1)
-    return { at: chemistry, with: says, severity: 'warning', danger: undefined, message: `The ${name} takes ${input.text}, which promises ${volts(range.most)}; this high-voltage pack has ${volts(full.value)} full. Look for its limit in volts and write that, or charge to 4.20 V a cell.` };
+    return {
+      at: chemistry,
+      with: says,
+      severity: 'warning',
+      danger: undefined,
+      message: `The ${name} takes ${input.text}, which promises ${volts(range.most)}; this high-voltage pack has ${volts(full.value)} full. Look for its limit in volts and write that, or charge to 4.20 V a cell.`,
+    };
   const cell = landing?.value ?? cellVoltage(chemistry?.value).landing;
   const low = series * cell;
   // A range in cells was given by somebody who counted cells, not volts at landing.
   if (range.cells !== undefined ? series < Math.round(range.least / 3.3) : low < range.least - 1e-6)
-    return { at: cells, with: says, severity: 'warning', danger: undefined, message: `The ${name} takes ${input.text}; this ${cellsOf(series)} pack sinks to ${volts(low)} by landing. It cuts out before the flight is over. Use a ${name} that starts lower, or a pack with more cells.` };
+    return {
+      at: cells,
+      with: says,
+      severity: 'warning',
+      danger: undefined,
+      message: `The ${name} takes ${input.text}; this ${cellsOf(series)} pack sinks to ${volts(low)} by landing. It cuts out before the flight is over. Use a ${name} that starts lower, or a pack with more cells.`,
+    };
   return undefined;
 }

@@ -2,6 +2,7 @@
 import type { Craft, Pack } from '../build/craft';
 import { type Pointable, shownAt } from '../build/fact';
 import { type Danger, type Finding, fingerprintOf, type Related } from '../build/finding';
+import { restsOn, type WorkedAt } from '../plan/worked';
 import type { Check, Need, Verdict } from './check';
 import { findFact, headOf } from './find-fact';
 
@@ -38,7 +39,9 @@ interface Outcome {
 
 function runCheck(check: Check, craft: Craft): Outcome {
   const wanted = Object.values(check.needs);
-  const perPack = [...wanted, ...Object.values(check.may)].some((need) => need.startsWith('pack.') || need.startsWith('worked.pack'));
+  const perPack = [...wanted, ...Object.values(check.may)].some(
+    (need) => need.startsWith('pack.') || need.startsWith('worked.pack'),
+  );
   const packs: readonly (Pack | undefined)[] = perPack ? craft.packs : [undefined];
   const findings: Finding[] = [];
   const missing = new Set<Need>();
@@ -52,14 +55,15 @@ function runCheck(check: Check, craft: Craft): Outcome {
       for (const [name, need] of Object.entries(check.needs)) {
         facts[name] = findFact(need, craft, pack);
         if (facts[name] !== undefined) continue;
-        missing.add(need);
+        for (const fact of wantedFor(need, craft, pack)) missing.add(fact);
         complete = false;
       }
       if (!complete) continue;
       for (const [name, need] of Object.entries(check.may)) facts[name] = findFact(need, craft, pack);
       ran = true;
       const verdict = check.judge(facts, craft, pack);
-      for (const one of verdict === undefined ? [] : ([verdict].flat() as Verdict[])) findings.push(toFinding(check, one, facts, craft, pack));
+      for (const one of verdict === undefined ? [] : ([verdict].flat() as Verdict[]))
+        findings.push(toFinding(check, one, facts, craft, pack));
     } catch (error) {
       ran = true;
       findings.push(crashed(check, craft, error));
@@ -68,9 +72,27 @@ function runCheck(check: Check, craft: Craft): Outcome {
   return { findings, ran, missing };
 }
 
-const headsThere = (need: Need, craft: Craft, pack: Pack | undefined): boolean => need.startsWith('worked.') || headOf(need.split('.')[0]!, craft, pack) !== undefined;
+const headsThere = (need: Need, craft: Craft, pack: Pack | undefined): boolean =>
+  isWorked(need)
+    ? restsOn[need].every((fact) => headsThere(fact, craft, pack))
+    : headOf(need.split('.')[0]!, craft, pack) !== undefined;
 
-function toFinding(check: Check, verdict: Verdict, facts: Readonly<Record<string, unknown>>, craft: Craft, pack: Pack | undefined): Finding {
+const isWorked = (need: Need): need is keyof WorkedAt => need.startsWith('worked.');
+
+/** A figure that cannot be worked out is asked for by the facts it rests on. */
+function wantedFor(need: Need, craft: Craft, pack: Pack | undefined): readonly Need[] {
+  if (!isWorked(need)) return [need];
+  const wanted = restsOn[need].filter((fact) => findFact(fact, craft, pack) === undefined);
+  return wanted.length > 0 ? wanted : restsOn[need];
+}
+
+function toFinding(
+  check: Check,
+  verdict: Verdict,
+  facts: Readonly<Record<string, unknown>>,
+  craft: Craft,
+  pack: Pack | undefined,
+): Finding {
   const first = Object.keys(check.needs)[0];
   const target = verdict.at ?? (first === undefined ? undefined : (facts[first] as Pointable | undefined));
   const at = target?.at ? shownAt(target) : craft.where;
@@ -87,14 +109,24 @@ function toFinding(check: Check, verdict: Verdict, facts: Readonly<Record<string
     at,
     related,
     fixes: verdict.fixes ?? [],
-    fingerprint: fingerprintOf(check.id, { ...at, path: target?.through ? `${at.path}>${path.split('.').slice(2).join('.')}` : at.path }, [pack?.name, verdict.apart].filter(Boolean).join('/')),
+    fingerprint: fingerprintOf(
+      check.id,
+      { ...at, path: target?.through ? `${at.path}>${path.split('.').slice(2).join('.')}` : at.path },
+      [pack?.name, verdict.apart].filter(Boolean).join('/'),
+    ),
   };
 }
 
 /** Danger is named first, in every face. */
-const dangerLead: Readonly<Record<Danger, string>> = { fire: 'Fire risk', burns: 'Burn risk', blades: 'Blade risk', radio: 'Radio risk' };
+const dangerLead: Readonly<Record<Danger, string>> = {
+  fire: 'Fire risk',
+  burns: 'Burn risk',
+  blades: 'Blade risk',
+  radio: 'Radio risk',
+};
 
-const lowerFirst = (text: string): string => (/^(?:[A-Z][a-z]|A )/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+const lowerFirst = (text: string): string =>
+  /^(?:[A-Z][a-z]|A )/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 /** The same words at the same place for several packs are one finding. */
 function distinct(findings: readonly Finding[]): readonly Finding[] {

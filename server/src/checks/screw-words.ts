@@ -9,5 +9,16 @@ export const screwName = (screw: Screw): string => `M${screw.thread}x${Number((s
 export function screwFix(screw: Pointable & { readonly value: Screw }, length: number): readonly Fix[] {
   if (!/(^|\.)(motors\.screws|screws)$/.test(screw.at.path)) return [];
   const better = { ...screw.value, length };
-  return [{ title: `Use ${screwName(better)}`, edits: [{ file: screw.at.file, span: screw.at.span, text: `${screwName(better)}${better.head ? ` ${better.head}` : ''}` }] }];
+  return [
+    {
+      title: `Use ${screwName(better)}`,
+      edits: [
+        {
+          file: screw.at.file,
+          span: screw.at.span,
+          text: `${screwName(better)}${better.head ? ` ${better.head}` : ''}`,
+        },
+      ],
+    },
+  ];
 }

@@ -8,8 +8,10 @@ export const millimetres = (metres: number, digits = 1): string => `${plain(metr
 export const inches = (metres: number): string => `${plain(metres / 0.0254, 2)} in`;
 export const grams = (kilograms: number): string => `${plain(kilograms * 1000, kilograms < 0.01 ? 1 : 0)} g`;
 export const volts = (value: number): string => `${plain(value, 2)} V`;
-export const amperes = (value: number): string => (Math.abs(value) < 1 ? `${plain(value * 1000, 0)} mA` : `${plain(value, value < 10 ? 1 : 0)} A`);
-export const watts = (value: number): string => (Math.abs(value) < 1 ? `${plain(value * 1000, 0)} mW` : `${plain(value, value < 10 ? 1 : 0)} W`);
+export const amperes = (value: number): string =>
+  Math.abs(value) < 1 ? `${plain(value * 1000, 0)} mA` : `${plain(value, value < 10 ? 1 : 0)} A`;
+export const watts = (value: number): string =>
+  Math.abs(value) < 1 ? `${plain(value * 1000, 0)} mW` : `${plain(value, value < 10 ? 1 : 0)} W`;
 export const wattHours = (value: number): string => `${plain(value, 1)} Wh`;
 export const megahertz = (hertz: number): string => `${plain(hertz / 1e6, 0)} MHz`;
 export const percent = (share: number): string => `${plain(share * 100, 0)} %`;

@@ -13,12 +13,17 @@ export const plateFor = (craft: Craft, board: BoardMount, onto: readonly BoardMo
     const takes = boardIn(plate.takes?.value);
     const gives = boardIn(plate.gives?.value);
     if (!takes || !gives) return false;
-    const between = (one: BoardMount, other: BoardMount): boolean => boardFit(board, one) === 'same' && onto.some((pattern) => boardFit(pattern, other) === 'same');
+    const between = (one: BoardMount, other: BoardMount): boolean =>
+      boardFit(board, one) === 'same' && onto.some((pattern) => boardFit(pattern, other) === 'same');
     return between(takes, gives) || between(gives, takes);
   });
 
 /** An adapter whose two ends name these two words, either way round. */
-export const joins = (adapter: AdapterFacts, one: (text: string) => boolean, other: (text: string) => boolean): boolean => {
+export const joins = (
+  adapter: AdapterFacts,
+  one: (text: string) => boolean,
+  other: (text: string) => boolean,
+): boolean => {
   const takes = adapter.takes?.value ?? '';
   const gives = adapter.gives?.value ?? '';
   return (one(takes) && other(gives)) || (one(gives) && other(takes));

@@ -33,7 +33,8 @@ const habits: Readonly<Record<string, FlightHabit>> = {
 
 const plain = of(0.3, 0.55, 0.15, 1.3, 0.6);
 
-export const habitOf = (craftClass: string | undefined): FlightHabit => (craftClass === undefined ? plain : (habits[craftClass] ?? plain));
+export const habitOf = (craftClass: string | undefined): FlightHabit =>
+  craftClass === undefined ? plain : (habits[craftClass] ?? plain);
 
 /** Least and usual thrust-to-weight, static on a full pack with payload. Common practice. */
 export interface ThrustTarget {
@@ -54,4 +55,5 @@ const targets: Readonly<Record<string, ThrustTarget>> = {
   'lifter-10': { least: 2, usual: [2.2, 3.5] },
 };
 
-export const thrustTargetOf = (craftClass: string | undefined): ThrustTarget | undefined => (craftClass === undefined ? undefined : targets[craftClass]);
+export const thrustTargetOf = (craftClass: string | undefined): ThrustTarget | undefined =>
+  craftClass === undefined ? undefined : targets[craftClass];

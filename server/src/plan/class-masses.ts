@@ -52,7 +52,11 @@ export function usualPropellerMass(diameter: number | undefined): UsualMass {
 }
 
 /** Packs by energy-like size: cells x Ah, in grams. 6S 1300 205 g, 1S 300 8 g. */
-export function usualPackMass(cells: number | undefined, ampereHours: number | undefined, lithiumIon: boolean): UsualMass {
+export function usualPackMass(
+  cells: number | undefined,
+  ampereHours: number | undefined,
+  lithiumIon: boolean,
+): UsualMass {
   if (!cells || !ampereHours) return grams(150, 120);
   const perAmpereHour = lithiumIon ? 17.5 : ampereHours < 1 ? 27 : 26;
   const value = cells * ampereHours * perAmpereHour;

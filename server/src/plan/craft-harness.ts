@@ -24,10 +24,12 @@ export interface CraftHarness {
 
 /** Whether a cable between the two boards is part of what the builder answers for. */
 export function joinsBoards(craft: Craft): boolean {
-  if (craft.boards === 'all-in-one' || craft.boards === 'none' || craft.roles.esc?.type?.value === 'single') return false;
+  if (craft.boards === 'all-in-one' || craft.boards === 'none' || craft.roles.esc?.type?.value === 'single')
+    return false;
   const { harness, stack } = craft.roles;
   // The cable that comes with a stack is its maker's business.
-  if (!harness) return craft.boards === 'apart' || (stack?.['cable-supplied'] !== undefined && !stack['cable-supplied'].value);
+  if (!harness)
+    return craft.boards === 'apart' || (stack?.['cable-supplied'] !== undefined && !stack['cable-supplied'].value);
   const between = harness.between?.items.map((item) => item.value);
   return !between || (between.includes('esc') && between.includes('flight-controller'));
 }
@@ -61,12 +63,14 @@ export function craftHarness(craft: Craft): CraftHarness | undefined {
 }
 
 /** A marked pin 1 is the same whoever looks; a place in a drawing is not. */
-const isNumbered = (socket: Socket): boolean => socket['counted-from']?.value === 'marked pin' && socket['seen-from']?.value !== 'unknown';
+const isNumbered = (socket: Socket): boolean =>
+  socket['counted-from']?.value === 'marked pin' && socket['seen-from']?.value !== 'unknown';
 
 export const contactsOf = (socket: Socket | undefined): number | undefined =>
   socket?.contacts?.value ?? (socket?.pins ? Math.max(...[...socket.pins.entries.keys()].map(Number)) : undefined);
 
-export const pinMap = (pins: Table<Fact<PinRole>>): PinMap => new Map([...pins.entries].map(([contact, role]) => [Number(contact), role.value]));
+export const pinMap = (pins: Table<Fact<PinRole>>): PinMap =>
+  new Map([...pins.entries].map(([contact, role]) => [Number(contact), role.value]));
 
 function saidCable(craft: Craft): Cable | undefined {
   const { harness } = craft.roles;

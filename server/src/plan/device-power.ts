@@ -10,9 +10,11 @@ export function devicePower(craft: Craft): number {
   if (video) power += video.draw?.value ?? usualVideoPower(video.system?.value, video.level?.value);
   if (receiver) power += 5 * (receiver.current?.value ?? 0.1);
   if (gps) power += 5 * (gps.current?.value ?? 0.05);
-  if (lights) power += 5 * (lights.current?.value ?? (lights.leds?.value ?? 4) * (lights['current-each']?.value ?? 0.03));
+  if (lights)
+    power += 5 * (lights.current?.value ?? (lights.leds?.value ?? 4) * (lights['current-each']?.value ?? 0.03));
   return power;
 }
 
 /** W. Analog: about 4 W and four times the radio power; digital about 14 W. Common practice. */
-export const usualVideoPower = (system: string | undefined, level: number | undefined): number => (system === undefined || system === 'analog' ? 1.5 + 5 * (level ?? 0.2) : 10);
+export const usualVideoPower = (system: string | undefined, level: number | undefined): number =>
+  system === undefined || system === 'analog' ? 1.5 + 5 * (level ?? 0.2) : 10;

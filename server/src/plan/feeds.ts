@@ -28,5 +28,10 @@ export function feedOf(craft: Craft, device: string, pack: Pack | undefined): Fe
   const cells = pack?.facts.cells?.value.series;
   if (cells === undefined) return undefined;
   const cell = cellVoltage(pack?.facts.chemistry?.value);
-  return { most: cells * cell.full, least: cells * (pack?.facts['landing-voltage']?.value ?? cell.landing), battery: true, said };
+  return {
+    most: cells * cell.full,
+    least: cells * (pack?.facts['landing-voltage']?.value ?? cell.landing),
+    battery: true,
+    said,
+  };
 }

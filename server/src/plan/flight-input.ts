@@ -2,20 +2,29 @@
 import type { Craft, Pack } from '../build/craft';
 import type { Fact } from '../build/fact';
 import type { FactAt } from '../build/generated/facts';
-import type { Trust as Worth } from '../text/origin';
 import type { CraftInput, FlightMix, Known, LoggedFlight, ThrustRow } from '../physics';
 import type { ThrustLevel } from '../text/notation/thrust-level';
+import type { Trust as Worth } from '../text/origin';
 import { habitOf } from './class-habits';
 import { devicePower } from './device-power';
 import { motorCount, weightOf } from './weight';
 
-export type FlightInput = { readonly ok: true; readonly input: CraftInput; readonly assumed: readonly string[] } | { readonly ok: false; readonly missing: readonly (keyof FactAt)[] };
+export type FlightInput =
+  | { readonly ok: true; readonly input: CraftInput; readonly assumed: readonly string[] }
+  | { readonly ok: false; readonly missing: readonly (keyof FactAt)[] };
 
 export function flightInput(craft: Craft, pack: Pack): FlightInput {
   const { motors, propellers, frame } = craft.roles;
-  const wanted = { 'motors.stator': motors?.stator, 'motors.kv': motors?.kv, 'propellers.size': propellers?.size, 'pack.cells': pack.facts.cells, 'pack.capacity': pack.facts.capacity } as const;
+  const wanted = {
+    'motors.stator': motors?.stator,
+    'motors.kv': motors?.kv,
+    'propellers.size': propellers?.size,
+    'pack.cells': pack.facts.cells,
+    'pack.capacity': pack.facts.capacity,
+  } as const;
   const missing = (Object.keys(wanted) as (keyof typeof wanted)[]).filter((path) => wanted[path] === undefined);
-  if (!motors?.stator || !motors.kv || !propellers?.size || !pack.facts.cells || !pack.facts.capacity) return { ok: false, missing };
+  if (!motors?.stator || !motors.kv || !propellers?.size || !pack.facts.cells || !pack.facts.capacity)
+    return { ok: false, missing };
   const size = propellers.size.value;
   const assumed: string[] = [];
   // A propeller sold by diameter and blades alone is about 0.7 as steep as wide. Common practice.
@@ -35,7 +44,14 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
       resistance: known(motors.resistance),
       noLoadCurrent: known(motors['no-load-current']),
     },
-    propeller: { diameter: size.diameter, pitch: size.pitch ?? size.diameter * 0.7, blades: size.blades, ducted, ct: known(propellers.ct), cp: known(propellers.cp) },
+    propeller: {
+      diameter: size.diameter,
+      pitch: size.pitch ?? size.diameter * 0.7,
+      blades: size.blades,
+      ducted,
+      ct: known(propellers.ct),
+      cp: known(propellers.cp),
+    },
     pack: {
       cells: cells.series,
       parallel: cells.parallel,
@@ -43,10 +59,16 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
       capacity,
       dischargeRating: pack.facts.discharge?.value,
       landingVoltage: pack.facts['landing-voltage']?.value,
-      resistance: resistance && { value: (resistance.value * cells.series) / cells.parallel + 0.004, trust: trustOf(resistance.origin.trust) },
+      resistance: resistance && {
+        value: (resistance.value * cells.series) / cells.parallel + 0.004,
+        trust: trustOf(resistance.origin.trust),
+      },
     },
     mass: weightOf(craft, pack).ready,
-    air: { altitude: craft.said.flight?.altitude?.value, temperature: craft.said.flight?.temperature && craft.said.flight.temperature.value + 273.15 },
+    air: {
+      altitude: craft.said.flight?.altitude?.value,
+      temperature: craft.said.flight?.temperature && craft.said.flight.temperature.value + 273.15,
+    },
     auxiliaryPower: devicePower(craft),
     mix: mixOf(craft),
     thrustTable: thrustRows(craft),
@@ -57,7 +79,8 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
 
 const trustOf = (trust: Worth): 'measured' | 'maker' | 'seller' | 'estimate' => (trust === 'unsaid' ? 'seller' : trust);
 
-const known = (fact: Fact<number> | undefined): Known | undefined => fact && { value: fact.value, trust: trustOf(fact.origin.trust) };
+const known = (fact: Fact<number> | undefined): Known | undefined =>
+  fact && { value: fact.value, trust: trustOf(fact.origin.trust) };
 
 export function mixOf(craft: Craft): FlightMix {
   const habit = habitOf(craft.said.craft?.value);
@@ -80,9 +103,22 @@ const ofFull = (level: ThrustLevel): number => (level.of === 'full' ? level.rati
 function thrustRows(craft: Craft): readonly ThrustRow[] | undefined {
   const size = craft.roles.propellers?.size?.value;
   const rows = craft.roles.motors?.['thrust-table']?.items.flatMap((row) => {
-    const same = row.propeller && size && Math.abs(row.propeller.value.diameter - size.diameter) < 0.001 && row.propeller.value.blades === size.blades && Math.abs((row.propeller.value.pitch ?? 0) - (size.pitch ?? 0)) < 0.003;
+    const same =
+      row.propeller &&
+      size &&
+      Math.abs(row.propeller.value.diameter - size.diameter) < 0.001 &&
+      row.propeller.value.blades === size.blades &&
+      Math.abs((row.propeller.value.pitch ?? 0) - (size.pitch ?? 0)) < 0.003;
     if (!same || !row.voltage || !row.thrust) return [];
-    return [{ throttle: row.throttle?.value, thrust: row.thrust.value, voltage: row.voltage.value, current: row.current?.value, rpm: row.speed && row.speed.value * 60 }];
+    return [
+      {
+        throttle: row.throttle?.value,
+        thrust: row.thrust.value,
+        voltage: row.voltage.value,
+        current: row.current?.value,
+        rpm: row.speed && row.speed.value * 60,
+      },
+    ];
   });
   return rows && rows.length > 0 ? rows : undefined;
 }
@@ -90,5 +126,11 @@ function thrustRows(craft: Craft): readonly ThrustRow[] | undefined {
 function logOf(craft: Craft): LoggedFlight | undefined {
   const log = craft.said.flight?.logged;
   if (!log) return undefined;
-  return { flown: 'as-flown', duration: log.minutes?.value, used: log.used?.value, meanCurrent: log.current?.value, hoverThrottle: log['hover-throttle']?.value };
+  return {
+    flown: 'as-flown',
+    duration: log.minutes?.value,
+    used: log.used?.value,
+    meanCurrent: log.current?.value,
+    hoverThrottle: log['hover-throttle']?.value,
+  };
 }

@@ -3,10 +3,32 @@
  * move to mend it. Pure arithmetic on pin maps; knows no build and words no findings.
  */
 export type PinRole =
-  | 'VBAT' | 'GND' | 'CURR' | 'TELEM'
-  | 'M1' | 'M2' | 'M3' | 'M4' | 'M5' | 'M6' | 'M7' | 'M8'
-  | '5V' | '3V3' | '9V' | '12V'
-  | 'RX' | 'TX' | 'SDA' | 'SCL' | 'VIDEO' | 'SBUS' | 'LED' | 'BUZZER' | 'CONTROL' | 'NC';
+  | 'VBAT'
+  | 'GND'
+  | 'CURR'
+  | 'TELEM'
+  | 'M1'
+  | 'M2'
+  | 'M3'
+  | 'M4'
+  | 'M5'
+  | 'M6'
+  | 'M7'
+  | 'M8'
+  | '5V'
+  | '3V3'
+  | '9V'
+  | '12V'
+  | 'RX'
+  | 'TX'
+  | 'SDA'
+  | 'SCL'
+  | 'VIDEO'
+  | 'SBUS'
+  | 'LED'
+  | 'BUZZER'
+  | 'CONTROL'
+  | 'NC';
 
 export type PinMap = ReadonlyMap<number, PinRole>;
 
@@ -75,16 +97,32 @@ export function pairDanger(from: PinRole, to: PinRole): DangerClass {
 }
 
 /** The whole cable, as it is. */
-export function readHarness(esc: PinMap, controller: PinMap, cable: Cable, contacts = sizeOf(esc, controller)): Reading {
+export function readHarness(
+  esc: PinMap,
+  controller: PinMap,
+  cable: Cable,
+  contacts = sizeOf(esc, controller),
+): Reading {
   const pairs = joined(esc, controller, cable, contacts);
   const wrong = pairs.filter((pair) => pair.from !== pair.to);
-  const groundLost = pairs.some((pair) => pair.from === 'VBAT' && pair.to === 'VBAT') && !pairs.some((pair) => pair.from === 'GND' && pair.to === 'GND');
+  const groundLost =
+    pairs.some((pair) => pair.from === 'VBAT' && pair.to === 'VBAT') &&
+    !pairs.some((pair) => pair.from === 'GND' && pair.to === 'GND');
   const own = pairs.reduce<DangerClass>((worst, pair) => (pair.danger > worst ? pair.danger : worst), 0);
   const danger = groundLost && own < 4 ? 4 : own;
   const source = wantedSources(esc, controller, cable, contacts);
   const moves = movesFor(source, esc, cable, contacts);
   const wanted = new Map([...source].map(([hole, contact]) => [contact, hole] as const).sort((a, b) => a[0] - b[0]));
-  return { pairs, wrong, danger, fault: faultOf(wrong, danger), moves, wanted, cycles: cyclesOf(moves), remap: remapOf(pairs) };
+  return {
+    pairs,
+    wrong,
+    danger,
+    fault: faultOf(wrong, danger),
+    moves,
+    wanted,
+    cycles: cyclesOf(moves),
+    remap: remapOf(pairs),
+  };
 }
 
 const sizeOf = (...maps: PinMap[]): number => Math.max(0, ...maps.flatMap((map) => [...map.keys()]));
@@ -97,22 +135,28 @@ function joined(esc: PinMap, controller: PinMap, cable: Cable, contacts: number)
   return [...esc].flatMap(([contact, from]) => {
     const end = leadsTo(cable, contact, contacts);
     const to = end === undefined ? undefined : controller.get(end);
-    return end === undefined || to === undefined ? [] : [{ esc: contact, controller: end, from, to, danger: pairDanger(from, to) }];
+    return end === undefined || to === undefined
+      ? []
+      : [{ esc: contact, controller: end, from, to, danger: pairDanger(from, to) }];
   });
 }
 
 /** The gravest thing that is wrong; battery faults first. */
 function faultOf(wrong: readonly Pair[], danger: DangerClass): Fault {
   const has = (from: PinRole, to: PinRole): boolean => wrong.some((pair) => pair.from === from && pair.to === to);
-  if (danger === 5) return has('VBAT', 'GND') ? (has('GND', 'VBAT') ? 'battery-reversed' : 'battery-shorted') : 'battery-on-signal';
+  if (danger === 5)
+    return has('VBAT', 'GND') ? (has('GND', 'VBAT') ? 'battery-reversed' : 'battery-shorted') : 'battery-on-signal';
   if (danger === 4) return 'ground-missing';
   if (danger === 3) {
     const third = wrong.filter((pair) => pair.danger === 3);
     if (third.some((pair) => pair.to === 'VBAT')) return 'controller-unpowered';
-    return third.some((pair) => supplies.has(pair.from) || supplies.has(pair.to)) ? 'supply-on-signal' : 'signal-on-ground';
+    return third.some((pair) => supplies.has(pair.from) || supplies.has(pair.to))
+      ? 'supply-on-signal'
+      : 'signal-on-ground';
   }
   if (danger === 2) return 'signals-swapped';
-  if (danger === 1) return wrong.some((pair) => pair.from === 'NC' || pair.to === 'NC') ? 'wire-idle' : 'motors-permuted';
+  if (danger === 1)
+    return wrong.some((pair) => pair.from === 'NC' || pair.to === 'NC') ? 'wire-idle' : 'motors-permuted';
   return 'none';
 }
 
@@ -167,7 +211,8 @@ function cyclesOf(moves: readonly Move[]): readonly (readonly number[])[] {
 /** Motor k of the flight controller arrives at motor `remap[k - 1]` of the ESC; nothing when more than motors differ. */
 function remapOf(pairs: readonly Pair[]): readonly number[] | undefined {
   const wrong = pairs.filter((pair) => pair.from !== pair.to && pair.danger > 0);
-  if (wrong.length === 0 || wrong.some((pair) => pair.danger !== 1 || pair.from === 'NC' || pair.to === 'NC')) return undefined;
+  if (wrong.length === 0 || wrong.some((pair) => pair.danger !== 1 || pair.from === 'NC' || pair.to === 'NC'))
+    return undefined;
   const motors = pairs.filter((pair) => motorNumber(pair.from) !== undefined && motorNumber(pair.to) !== undefined);
   const arrives = new Map(motors.map((pair) => [motorNumber(pair.to)!, motorNumber(pair.from)!]));
   const outputs = [...arrives.keys()].sort((a, b) => a - b);

@@ -7,7 +7,9 @@ import type { Screw } from '../text/notation/screw';
 export function motorScrew(craft: Craft): Fact<Screw> | undefined {
   const own = craft.roles.motors?.screws;
   if (own) return own;
-  const fastener = [...(craft.roles.fasteners?.entries.values() ?? [])].find((one) => one.for?.value === 'motors' && one.screw);
+  const fastener = [...(craft.roles.fasteners?.entries.values() ?? [])].find(
+    (one) => one.for?.value === 'motors' && one.screw,
+  );
   return fastener?.screw ?? craft.roles.frame?.['motor-screws'];
 }
 
@@ -21,18 +23,23 @@ const sold = [3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16];
 
 /** m; the longest sold screw whose engagement lies in these limits, or nothing. */
 export function lengthFor(least: number, most: number, arm: number, washer = 0, soft = 0): number | undefined {
-  const fits = sold.map((length) => length / 1000).filter((length) => {
-    const inside = engagement(length, arm, washer, soft);
-    return inside >= least - 1e-9 && inside <= most + 1e-9;
-  });
+  const fits = sold
+    .map((length) => length / 1000)
+    .filter((length) => {
+      const inside = engagement(length, arm, washer, soft);
+      return inside >= least - 1e-9 && inside <= most + 1e-9;
+    });
   return fits.at(-1);
 }
 
 /** m of thread in the motor before the winding, when the motor doesn't say. Common practice for these threads, unknown for others. */
-export const usualDepth = (thread: number): number | undefined => (thread === 3 ? 4e-3 : thread === 2 ? 2e-3 : undefined);
+export const usualDepth = (thread: number): number | undefined =>
+  thread === 3 ? 4e-3 : thread === 2 ? 2e-3 : undefined;
 
 /** m of thread below which a screw works loose: about 0.8 of its diameter in aluminium. Common practice. */
-export const leastEngagement = (thread: number): number => (thread === 3 ? 2.5e-3 : thread === 2 ? 1.5e-3 : thread * 0.8e-3);
+export const leastEngagement = (thread: number): number =>
+  thread === 3 ? 2.5e-3 : thread === 2 ? 1.5e-3 : thread * 0.8e-3;
 
 /** m below which it holds by hardly three turns. */
-export const poorEngagement = (thread: number): number => (thread === 3 ? 1.5e-3 : thread === 2 ? 1.2e-3 : thread * 0.5e-3);
+export const poorEngagement = (thread: number): number =>
+  thread === 3 ? 1.5e-3 : thread === 2 ? 1.2e-3 : thread * 0.5e-3;

@@ -41,7 +41,8 @@ function opposite(mount: MotorMount): readonly [number, number] | undefined {
 
 /** `half` when one pair of holes meets and the other doesn't. */
 export function motorFit(motor: MotorMount, arm: MotorMount): 'same' | 'half' | 'apart' {
-  if (motor.is === 'circle' && arm.is === 'circle' && motor.holes === arm.holes) return off(motor.diameter, arm.diameter) <= play ? 'same' : 'apart';
+  if (motor.is === 'circle' && arm.is === 'circle' && motor.holes === arm.holes)
+    return off(motor.diameter, arm.diameter) <= play ? 'same' : 'apart';
   const pair = opposite(motor);
   if (!pair) return 'apart';
   if (arm.is === 'slot') {

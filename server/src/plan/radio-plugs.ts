@@ -1,7 +1,8 @@
 /** Which radio plugs go together. Threads and centre contacts count apart: that is the trap of the SMA family. */
 export type Mating = 'mates' | 'soldered' | 'open' | 'crushed' | 'same half' | 'unlike';
 
-const half = (plug: string): 'plug' | 'jack' | undefined => (/\bjack\b/i.test(plug) ? 'jack' : /\bplug\b/i.test(plug) ? 'plug' : undefined);
+const half = (plug: string): 'plug' | 'jack' | undefined =>
+  /\bjack\b/i.test(plug) ? 'jack' : /\bplug\b/i.test(plug) ? 'plug' : undefined;
 
 /** The kind of plug without its half; nothing for words that name none. */
 export function plugFamily(text: string): string | undefined {

@@ -1,8 +1,8 @@
 /** What the craft weighs: each part with its count, what was said or is usual, and the range of the sum. Judges nothing. */
 import type { Craft, Pack, Role } from '../build/craft';
 import type { Fact, Facts } from '../build/fact';
-import type { Trust } from '../text/origin';
 import { type Range, totalMass } from '../physics';
+import type { Trust } from '../text/origin';
 import { roleKinds } from '../vocabulary/generated/fields';
 import { usualFrameMass, usualMass, usualMotorMass, usualPackMass, usualPropellerMass } from './class-masses';
 
@@ -27,21 +27,48 @@ export interface Weight {
 }
 
 /** How far a weight may be off, as a share, by where it came from. Common practice: listings leave out wires and screws. */
-const spreadOf: Readonly<Record<Trust, number>> = { measured: 0.01, maker: 0.03, seller: 0.05, unsaid: 0.04, estimate: 0.15 };
+const spreadOf: Readonly<Record<Trust, number>> = {
+  measured: 0.01,
+  maker: 0.03,
+  seller: 0.05,
+  unsaid: 0.04,
+  estimate: 0.15,
+};
 
 type Weighable = Facts & { readonly weight?: Fact<number>; readonly count?: Fact<number> };
 
-export const motorCount = (craft: Craft): number => craft.roles.motors?.count?.value ?? craft.roles.frame?.motors?.value ?? (craft.roles.frame?.geometry?.value === 'hexa' ? 6 : craft.roles.frame?.geometry?.value === 'octo' ? 8 : 4);
+export const motorCount = (craft: Craft): number =>
+  craft.roles.motors?.count?.value ??
+  craft.roles.frame?.motors?.value ??
+  (craft.roles.frame?.geometry?.value === 'hexa' ? 6 : craft.roles.frame?.geometry?.value === 'octo' ? 8 : 4);
 
 export function weightOf(craft: Craft, pack: Pack | undefined): Weight {
   const rows = Object.keys(roleKinds).flatMap((role) => rowsOf(craft, role as Role));
   rows.push(smallThings(rows));
-  const packRow = pack && row('battery', pack.name, pack.facts, 1, usualPackMass(pack.facts.cells && pack.facts.cells.value.series, pack.facts.capacity?.value, pack.facts.chemistry?.value === 'Li-ion'));
+  const packRow =
+    pack &&
+    row(
+      'battery',
+      pack.name,
+      pack.facts,
+      1,
+      usualPackMass(
+        pack.facts.cells && pack.facts.cells.value.series,
+        pack.facts.capacity?.value,
+        pack.facts.chemistry?.value === 'Li-ion',
+      ),
+    );
   const dry = totalMass(rows.map((one) => one.mass));
   const ready = packRow ? totalMass([...rows, packRow].map((one) => one.mass)) : dry;
   const scale = craft.said.flight?.weighed;
   if (!scale) return { rows, dry, ready, packRow, weighed: false };
-  return { rows, dry, ready: { value: scale.value, low: scale.value * 0.99, high: scale.value * 1.01 }, packRow, weighed: true };
+  return {
+    rows,
+    dry,
+    ready: { value: scale.value, low: scale.value * 0.99, high: scale.value * 1.01 },
+    packRow,
+    weighed: true,
+  };
 }
 
 function rowsOf(craft: Craft, role: Role): WeightRow[] {
@@ -70,12 +97,26 @@ function usualOf(craft: Craft, role: Role): { value: number; spread: number } {
   return usualMass(roleKinds[role]);
 }
 
-function row(kind: string, part: string, facts: Weighable, count: number, usual: { value: number; spread: number }): WeightRow {
+function row(
+  kind: string,
+  part: string,
+  facts: Weighable,
+  count: number,
+  usual: { value: number; spread: number },
+): WeightRow {
   const pieces = kind === 'battery' ? 1 : (facts.count?.value ?? count);
   const weight = facts.weight ?? sumOfBoards(kind, facts);
-  if (!weight) return { part, count: pieces, mass: range(usual.value * pieces, usual.spread * pieces), basis: 'estimate', fact: undefined };
+  if (!weight)
+    return {
+      part,
+      count: pieces,
+      mass: range(usual.value * pieces, usual.spread * pieces),
+      basis: 'estimate',
+      fact: undefined,
+    };
   const spread = weight.value * spreadOf[weight.origin.trust];
-  const basis = weight.origin.trust === 'measured' ? 'weighed' : weight.origin.trust === 'estimate' ? 'estimate' : 'said';
+  const basis =
+    weight.origin.trust === 'measured' ? 'weighed' : weight.origin.trust === 'estimate' ? 'estimate' : 'said';
   return { part, count: pieces, mass: range(weight.value * pieces, spread * pieces), basis, fact: facts.weight };
 }
 
@@ -91,7 +132,17 @@ function sumOfBoards(kind: string, facts: Weighable): Pick<Fact<number>, 'value'
 /** Wire ends, solder, heat-shrink, screws and tape that no list names: about 2 % of the parts. Common practice. */
 function smallThings(rows: readonly WeightRow[]): WeightRow {
   const sum = rows.reduce((total, one) => total + one.mass.value, 0);
-  return { part: 'solder, wire ends, tape', count: 1, mass: range(sum * 0.02, sum * 0.015), basis: 'estimate', fact: undefined };
+  return {
+    part: 'solder, wire ends, tape',
+    count: 1,
+    mass: range(sum * 0.02, sum * 0.015),
+    basis: 'estimate',
+    fact: undefined,
+  };
 }
 
-const range = (value: number, spread: number): Range => ({ value, low: Math.max(0, value - spread), high: value + spread });
+const range = (value: number, spread: number): Range => ({
+  value,
+  low: Math.max(0, value - spread),
+  high: value + spread,
+});

@@ -1,11 +1,13 @@
 /** What is worked out from a craft once and asked for by several checks and faces. Each value tells where it rests. */
-import { cellVoltage } from './cell-voltage';
+
 import type { Craft, Pack } from '../build/craft';
 import type { Pointable } from '../build/fact';
+import type { FactAt } from '../build/generated/facts';
 import { type CraftFigures, type CraftValues, figures, values } from '../physics';
-import { type FlightInput, flightInput } from './flight-input';
 import type { Screw } from '../text/notation/screw';
-import { contactsOf, type CraftHarness, craftHarness } from './craft-harness';
+import { cellVoltage } from './cell-voltage';
+import { type CraftHarness, contactsOf, craftHarness } from './craft-harness';
+import { type FlightInput, flightInput } from './flight-input';
 import { motorScrew } from './motor-screw';
 import { type PropellerGap, propellerGap } from './propeller-gap';
 import { type Weight, weightOf } from './weight';
@@ -36,7 +38,28 @@ export interface WorkedAt {
   'worked.controller-contacts': Worked<number>;
 }
 
-export function worked<K extends keyof WorkedAt>(craft: Craft, pack: Pack | undefined, key: K): WorkedAt[K] | undefined {
+const flight = ['motors.stator', 'motors.kv', 'propellers.size', 'pack.cells', 'pack.capacity'] as const;
+
+/** The facts each of these is worked out from: what to ask for when it cannot be. */
+export const restsOn: { readonly [K in keyof WorkedAt]: readonly (keyof FactAt)[] } = {
+  'worked.pack-full-voltage': ['pack.cells'],
+  'worked.pack-motor-current': flight,
+  'worked.pack-current': flight,
+  'worked.pack-values': flight,
+  'worked.pack-figures': flight,
+  'worked.pack-weight': ['pack.cells'],
+  'worked.motor-screw': ['motors.screws'],
+  'worked.propeller-gap': ['propellers.size', 'frame.wheelbase', 'frame.motor-positions'],
+  'worked.harness': ['esc.controller-socket.pins', 'flight-controller.esc-socket.pins'],
+  'worked.esc-contacts': ['esc.controller-socket.contacts'],
+  'worked.controller-contacts': ['flight-controller.esc-socket.contacts'],
+};
+
+export function worked<K extends keyof WorkedAt>(
+  craft: Craft,
+  pack: Pack | undefined,
+  key: K,
+): WorkedAt[K] | undefined {
   return makers[key](craft, pack) as WorkedAt[K] | undefined;
 }
 
@@ -56,7 +79,10 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
   'worked.pack-current': (craft, pack) => {
     const made = valuesFor(craft, pack);
     if (!made?.full.ok || !pack?.facts.cells) return undefined;
-    return { ...pack.facts.cells, value: { peak: made.full.value.packCurrent, mean: made.asFlown.ok ? made.asFlown.value.meanCurrent : undefined } };
+    return {
+      ...pack.facts.cells,
+      value: { peak: made.full.value.packCurrent, mean: made.asFlown.ok ? made.asFlown.value.meanCurrent : undefined },
+    };
   },
   'worked.pack-values': (craft, pack) => resting(pack, valuesFor(craft, pack)),
   'worked.pack-figures': (craft, pack) => resting(pack, pack && figuresFor(craft, pack)),
@@ -66,10 +92,11 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
     const gap = propellerGap(craft);
     return gap && { ...gap.rests, value: gap };
   },
-  'worked.harness': (craft) => once(craft, 'harness', () => {
-    const harness = craftHarness(craft);
-    return harness && { ...harness.at, value: harness };
-  }),
+  'worked.harness': (craft) =>
+    once(craft, 'harness', () => {
+      const harness = craftHarness(craft);
+      return harness && { ...harness.at, value: harness };
+    }),
   'worked.esc-contacts': (craft) => counted(craft.roles.esc?.['controller-socket']),
   'worked.controller-contacts': (craft) => counted(craft.roles['flight-controller']?.['esc-socket']),
 };
@@ -80,7 +107,8 @@ function counted(socket: Parameters<typeof contactsOf>[0]): Worked<number> | und
   return value === undefined || !rests ? undefined : { ...rests, value };
 }
 
-const resting = <T>(pack: Pack | undefined, value: T | undefined): Worked<T> | undefined => (value === undefined || !pack?.facts.cells ? undefined : { ...pack.facts.cells, value });
+const resting = <T>(pack: Pack | undefined, value: T | undefined): Worked<T> | undefined =>
+  value === undefined || !pack?.facts.cells ? undefined : { ...pack.facts.cells, value };
 
 /** Memory lives as long as the craft it was worked out from. */
 const memory = new WeakMap<Craft, Map<string, unknown>>();
@@ -95,10 +123,12 @@ function once<T>(craft: Craft, name: string, make: () => T): T {
   return known.get(name) as T;
 }
 
-export const inputFor = (craft: Craft, pack: Pack): FlightInput => once(craft, `input ${pack.name}`, () => flightInput(craft, pack));
+export const inputFor = (craft: Craft, pack: Pack): FlightInput =>
+  once(craft, `input ${pack.name}`, () => flightInput(craft, pack));
 
 export const valuesFor = (craft: Craft, pack: Pack | undefined): CraftValues | undefined =>
-  pack && once(craft, `values ${pack.name}`, () => {
+  pack &&
+  once(craft, `values ${pack.name}`, () => {
     const input = inputFor(craft, pack);
     return input.ok ? values(input.input) : undefined;
   });

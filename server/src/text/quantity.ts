@@ -27,8 +27,11 @@ export function readBare(said: string, dimension: Dimension, usual?: string): { 
   const digits = number.exec(said)?.[0];
   const example = usual ? `, as in \`${exampleOf(usual)}\`` : '';
   if (digits === undefined) return misread(`\`${said}\` is not ${dimensionNames[dimension]}; write a number with its unit${example}`);
-  const comma = /^([+-]?\d+),(\d+)(.*)$/.exec(said);
-  if (comma) return misread(`\`${said}\` has a decimal comma; write a decimal point`, `${comma[1]}.${comma[2]}${comma[3]}`);
+  const comma = /^([+-]?\d+),(\d+)\s*(.*)$/.exec(said);
+  if (comma) {
+    const pointed = `${comma[1]}.${comma[2]} ${comma[3] || (usual && !mayBeBare(dimension) ? (usualUnit(usual) ?? '') : '')}`.trim();
+    return misread(`\`${said}\` has a decimal comma; write a decimal point`, ...(readBare(pointed, dimension).ok ? [pointed] : []));
+  }
   const unit = said.slice(digits.length).trim();
   const value = Number(digits);
   if (!Number.isFinite(value) || Math.abs(value) > 1e9) return misread(`\`${digits}\` is out of any range this trade uses; check the number`);

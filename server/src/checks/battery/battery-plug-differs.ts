@@ -17,9 +17,17 @@ export default check({
   judge({ pack, craft, packHalf, craftHalf }) {
     if (pack.value === 'none' || craft.value === 'none') return undefined;
     if (family(pack.value) !== family(craft.value))
-      return { at: craft, with: [{ fact: pack, says: `the pack has ${pack.value}` }], message: `The craft has ${craft.value}, the pack ${pack.value}; they do not mate. Solder a ${pack.value} to the craft, or use packs with ${craft.value}.` };
+      return {
+        at: craft,
+        with: [{ fact: pack, says: `the pack has ${pack.value}` }],
+        message: `The craft has ${craft.value}, the pack ${pack.value}; they do not mate. Solder a ${pack.value} to the craft, or use packs with ${craft.value}.`,
+      };
     if (packHalf && craftHalf && packHalf.value === craftHalf.value)
-      return { at: craftHalf, with: [{ fact: packHalf, says: `the pack has ${packHalf.value} too` }], message: `Craft and pack both carry the half with ${craftHalf.value} of the ${craft.value}; they do not mate. The battery usually carries the sockets, the craft the pins.` };
+      return {
+        at: craftHalf,
+        with: [{ fact: packHalf, says: `the pack has ${packHalf.value} too` }],
+        message: `Craft and pack both carry the half with ${craftHalf.value} of the ${craft.value}; they do not mate. The battery usually carries the sockets, the craft the pins.`,
+      };
     return undefined;
   },
   bad: `

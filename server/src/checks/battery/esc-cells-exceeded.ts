@@ -23,7 +23,11 @@ export default check({
         message: `The ESC is rated for ${cellsOf(rating.value.most)}; this pack is ${cellsOf(cells.value.series)}, ${volts(fullVoltage)} full. It will fail at plug-in. Use an ESC rated for ${cellsOf(cells.value.series)}, or a ${cellsOf(rating.value.most)} pack.`,
       };
     if (limit && fullVoltage > limit.value)
-      return { at: cells, with: [{ fact: limit, says: `the ESC stands ${limit.text}` }], message: `The full pack has ${volts(fullVoltage)}; the ESC stands at most ${volts(limit.value)}. Use an ESC with a higher limit, or a pack with a lower full voltage.` };
+      return {
+        at: cells,
+        with: [{ fact: limit, says: `the ESC stands ${limit.text}` }],
+        message: `The full pack has ${volts(fullVoltage)}; the ESC stands at most ${volts(limit.value)}. Use an ESC with a higher limit, or a pack with a lower full voltage.`,
+      };
     if (!limit && chemistry?.value === 'LiHV' && cells.value.series === rating.value.most && cells.value.series > 1)
       return {
         at: chemistry,
@@ -33,7 +37,13 @@ export default check({
         message: `The ESC is rated for ${cellsOf(rating.value.most)}, which promises ${volts(rating.value.most * 4.2)}; this high-voltage pack has ${volts(fullVoltage)} full. Look for the limit in volts and write it as \`voltage-limit\`, or charge to 4.20 V a cell.`,
       };
     if (cells.value.series < rating.value.least)
-      return { at: cells, with: says, severity: 'warning', danger: undefined, message: `The ESC starts at ${cellsOf(rating.value.least)}; this pack is ${cellsOf(cells.value.series)}. It may not start or may cut out. Use a pack of ${cellsOf(rating.value.least)}, or another ESC.` };
+      return {
+        at: cells,
+        with: says,
+        severity: 'warning',
+        danger: undefined,
+        message: `The ESC starts at ${cellsOf(rating.value.least)}; this pack is ${cellsOf(cells.value.series)}. It may not start or may cut out. Use a pack of ${cellsOf(rating.value.least)}, or another ESC.`,
+      };
     return undefined;
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The battery contact of the ESC leads to a signal, a rail or ground of the flight controller. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -11,10 +12,18 @@ export default check({
   danger: 'fire',
   why: 'Battery voltage on a pin meant for 3.3 V destroys the flight controller at plug-in, and often the ESC.',
   remedy: 'Do not plug in. Move the wires first, or solder them one by one.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['battery-on-signal', 'battery-shorted'], 'error', (reading) => `Do not plug this cable in: ${pairsInWords(reading, 5)}. The boards would be destroyed.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['battery-on-signal', 'battery-shorted'],
+      'error',
+      (reading) => `Do not plug this cable in: ${pairsInWords(reading, 5)}. The boards would be destroyed.`,
+    ),
   bad: `
 dryfit: build
 name: Battery on a motor contact

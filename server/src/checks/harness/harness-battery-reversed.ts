@@ -1,6 +1,7 @@
 /** Plus and minus of the flight controller supply are exchanged by the cable. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -11,10 +12,19 @@ export default check({
   danger: 'fire',
   why: 'Flight controllers have no protection against a reversed supply: the regulators and all that hangs on them burn.',
   remedy: 'Do not plug in. Exchange the two supply wires first.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['battery-reversed'], 'error', (reading) => `Do not plug this cable in: plus and minus arrive exchanged (${pairsInWords(reading, 3)}). The flight controller would burn.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['battery-reversed'],
+      'error',
+      (reading) =>
+        `Do not plug this cable in: plus and minus arrive exchanged (${pairsInWords(reading, 3)}). The flight controller would burn.`,
+    ),
   bad: `
 dryfit: build
 name: Two contacts exchanged

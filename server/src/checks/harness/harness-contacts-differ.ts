@@ -1,6 +1,7 @@
 /** The ESC socket and the flight controller socket have unequal numbers of contacts. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 
 export default check({
   id: 'harness-contacts-differ',
@@ -17,10 +18,22 @@ export default check({
   judge({ esc, controller, cable }) {
     const says = { fact: controller, says: `the flight controller has ${controller.value}` };
     if (esc.value !== controller.value) {
-      const doubled = Math.max(esc.value, controller.value) === 10 && Math.min(esc.value, controller.value) === 8 ? ' Ten contacts double battery and ground; with one of each the cable carries half.' : '';
-      return { at: cable ?? esc, with: [...(cable ? [{ fact: esc, says: `the ESC has ${esc.value}` }] : []), says], message: `The ESC socket has ${esc.value} contacts, the flight controller ${controller.value}; no plug fits both.${doubled} Use a cable made for this pair and write its \`wires\`, or solder them.` };
+      const doubled =
+        Math.max(esc.value, controller.value) === 10 && Math.min(esc.value, controller.value) === 8
+          ? ' Ten contacts double battery and ground; with one of each the cable carries half.'
+          : '';
+      return {
+        at: cable ?? esc,
+        with: [...(cable ? [{ fact: esc, says: `the ESC has ${esc.value}` }] : []), says],
+        message: `The ESC socket has ${esc.value} contacts, the flight controller ${controller.value}; no plug fits both.${doubled} Use a cable made for this pair and write its \`wires\`, or solder them.`,
+      };
     }
-    if (cable && cable.value !== esc.value) return { at: cable, with: [{ fact: esc, says: `the sockets have ${esc.value}` }], message: `The cable has ${cable.value} contacts, the sockets ${esc.value}. It does not fit. Use a cable with ${esc.value}.` };
+    if (cable && cable.value !== esc.value)
+      return {
+        at: cable,
+        with: [{ fact: esc, says: `the sockets have ${esc.value}` }],
+        message: `The cable has ${cable.value} contacts, the sockets ${esc.value}. It does not fit. Use a cable with ${esc.value}.`,
+      };
     return undefined;
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The battery contact of the flight controller meets a signal of the ESC. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -10,10 +11,19 @@ export default check({
   severity: 'error',
   why: 'The flight controller stays dark, and with any second supply its battery pin feeds a signal of the ESC.',
   remedy: 'Move the wires so that the battery contacts meet.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['controller-unpowered'], 'error', (reading) => `The battery contact of the flight controller gets no battery: ${pairsInWords(reading, 3)}. It would stay dark, and with a second supply the ESC takes damage.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['controller-unpowered'],
+      'error',
+      (reading) =>
+        `The battery contact of the flight controller gets no battery: ${pairsInWords(reading, 3)}. It would stay dark, and with a second supply the ESC takes damage.`,
+    ),
   bad: `
 dryfit: build
 name: No battery contact on the ESC

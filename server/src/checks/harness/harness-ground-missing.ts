@@ -1,6 +1,7 @@
 /** The flight controller gets the battery but no ground through the cable. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -11,10 +12,19 @@ export default check({
   danger: 'fire',
   why: 'Without a ground wire the current of the whole board returns through a signal pin, which burns within seconds.',
   remedy: 'Move the ground wire to the ground contact.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['ground-missing'], 'error', (reading) => `Do not plug this cable in: the battery arrives, ground does not. ${pairsInWords(reading, 2)}; the current would return through a signal pin.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['ground-missing'],
+      'error',
+      (reading) =>
+        `Do not plug this cable in: the battery arrives, ground does not. ${pairsInWords(reading, 2)}; the current would return through a signal pin.`,
+    ),
   bad: `
 dryfit: build
 name: Ground at the other end

@@ -1,6 +1,7 @@
 /** Only the order of the motors differs. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict } from '../harness-words';
 
 export default check({
@@ -10,14 +11,22 @@ export default check({
   severity: 'information',
   why: 'The craft flips at once when it is armed with motors in the wrong order.',
   remedy: 'Set the motor order in the firmware with propellers off, or move the wires.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice; a firmware re-flash forgets the order',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice; a firmware re-flash forgets the order',
   needs: { harness: 'worked.harness' },
   may: { map: 'setup.motor-map' },
   when: joinsBoards,
   judge({ harness, map }, craft) {
     // Written down as set in the firmware: the builder knows.
     if (map) return undefined;
-    return harnessVerdict(craft, harness.value, ['motors-permuted'], 'information', (reading) => `The motors arrive in the order ${reading.remap?.join('-') ?? 'of another board'}; everything else is right. Set that order in the firmware, propellers off, and write it down as \`motor-map\` under \`setup\`; or re-pin.`);
+    return harnessVerdict(
+      craft,
+      harness.value,
+      ['motors-permuted'],
+      'information',
+      (reading) =>
+        `The motors arrive in the order ${reading.remap?.join('-') ?? 'of another board'}; everything else is right. Set that order in the firmware, propellers off, and write it down as \`motor-map\` under \`setup\`; or re-pin.`,
+    );
   },
   bad: `
 dryfit: build

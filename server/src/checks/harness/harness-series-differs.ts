@@ -1,6 +1,7 @@
 /** The sockets of the two boards, or the plugs of the cable, are of different connector series. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 
 export default check({
   id: 'harness-series-differs',
@@ -19,11 +20,26 @@ export default check({
     const says = { fact: controller, says: `the flight controller has ${controller.text}` };
     if (!first) {
       if (esc.value === controller.value) return undefined;
-      return { at: esc, with: [says], severity: 'warning', message: `The ESC has ${esc.text}, the flight controller ${controller.text}; no ordinary cable fits both. Get one with ${esc.text} at one end and ${controller.text} at the other, or solder the wires.` };
+      return {
+        at: esc,
+        with: [says],
+        severity: 'warning',
+        message: `The ESC has ${esc.text}, the flight controller ${controller.text}; no ordinary cable fits both. Get one with ${esc.text} at one end and ${controller.text} at the other, or solder the wires.`,
+      };
     }
     const [atEsc, atController] = backwards ? [second ?? first, first] : [first, second ?? first];
-    if (atEsc.value !== esc.value && atEsc.value !== 'pads') return { at: atEsc, with: [{ fact: esc, says: `the ESC has ${esc.text}` }], message: `The cable has ${atEsc.text} at the ESC, the ESC has ${esc.text}; they do not mate. Use a cable with ${esc.text} there, or solder the wires.` };
-    if (atController.value !== controller.value && atController.value !== 'pads') return { at: atController, with: [says], message: `The cable has ${atController.text} at the flight controller, which has ${controller.text}; they do not mate. Use a cable with ${controller.text} there, or solder the wires.` };
+    if (atEsc.value !== esc.value && atEsc.value !== 'pads')
+      return {
+        at: atEsc,
+        with: [{ fact: esc, says: `the ESC has ${esc.text}` }],
+        message: `The cable has ${atEsc.text} at the ESC, the ESC has ${esc.text}; they do not mate. Use a cable with ${esc.text} there, or solder the wires.`,
+      };
+    if (atController.value !== controller.value && atController.value !== 'pads')
+      return {
+        at: atController,
+        with: [says],
+        message: `The cable has ${atController.text} at the flight controller, which has ${controller.text}; they do not mate. Use a cable with ${controller.text} there, or solder the wires.`,
+      };
     return undefined;
   },
   bad: `

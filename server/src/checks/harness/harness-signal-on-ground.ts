@@ -1,6 +1,7 @@
 /** A signal of one board meets ground of the other. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -10,10 +11,19 @@ export default check({
   severity: 'warning',
   why: 'A pin that is driven into ground is stressed, and what it carried is lost.',
   remedy: 'Move the wires before use.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['signal-on-ground'], 'warning', (reading) => `The cable ties a signal to ground: ${pairsInWords(reading, 3)}. That channel is dead and its pin is stressed.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['signal-on-ground'],
+      'warning',
+      (reading) =>
+        `The cable ties a signal to ground: ${pairsInWords(reading, 3)}. That channel is dead and its pin is stressed.`,
+    ),
   bad: `
 dryfit: build
 name: Second ground in the way

@@ -1,6 +1,7 @@
 /** Motor, current and telemetry signals arrive at one another. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -10,10 +11,18 @@ export default check({
   severity: 'warning',
   why: 'A motor signal on the current input leaves the motor dead and the current reading nonsense; it looks like a bad ESC.',
   remedy: 'Move the wires before use.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['signals-swapped'], 'warning', (reading) => `Supply and ground are right, but signals are mixed up: ${pairsInWords(reading, 2)}.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['signals-swapped'],
+      'warning',
+      (reading) => `Supply and ground are right, but signals are mixed up: ${pairsInWords(reading, 2)}.`,
+    ),
   bad: `
 dryfit: build
 name: Signals in another order

@@ -1,6 +1,7 @@
 /** A regulated rail of one board meets a signal or ground of the other. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -10,10 +11,19 @@ export default check({
   severity: 'error',
   why: 'A 5 V rail on a 3.3 V contact destroys analog inputs and stresses the others.',
   remedy: 'Take the supply wire out of the plug and insulate it.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['supply-on-signal'], 'error', (reading) => `The cable joins a supply rail to something else: ${pairsInWords(reading, 3)}. One plug-in may damage a board.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['supply-on-signal'],
+      'error',
+      (reading) =>
+        `The cable joins a supply rail to something else: ${pairsInWords(reading, 3)}. One plug-in may damage a board.`,
+    ),
   bad: `
 dryfit: build
 name: Five volts on the telemetry input

@@ -1,7 +1,8 @@
 /** Whether the cable is right depends on the end from which the drawings count. */
-import { check } from '../check';
-import type { Reading } from '../../plan/harness';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import type { Reading } from '../../plan/harness';
+import { check } from '../check';
 import { pairsInWords, settled } from '../harness-words';
 
 export default check({
@@ -20,10 +21,18 @@ export default check({
     if (!mirrored || settled(harness.value)) return undefined;
     const worst = Math.max(reading.danger, mirrored.danger);
     if (worst < 2) return undefined;
-    const says = (one: Reading): string => (one.danger === 0 ? 'everything meets its like' : one.danger >= 4 ? `it destroys a board (${pairsInWords(one, 3)})` : `signals are mixed up (${pairsInWords(one, 1)})`);
+    const says = (one: Reading): string =>
+      one.danger === 0
+        ? 'everything meets its like'
+        : one.danger >= 4
+          ? `it destroys a board (${pairsInWords(one, 3)})`
+          : `signals are mixed up (${pairsInWords(one, 1)})`;
     return {
       at,
-      with: [...(at === escPins ? [] : [{ fact: escPins, says: 'the contacts of the ESC' }]), { fact: controllerPins, says: 'the contacts of the flight controller' }],
+      with: [
+        ...(at === escPins ? [] : [{ fact: escPins, says: 'the contacts of the ESC' }]),
+        { fact: controllerPins, says: 'the contacts of the flight controller' },
+      ],
       severity: 'warning',
       danger: worst >= 4 ? 'fire' : undefined,
       message: `The two pin lists may count from different ends.${assumed ? ' The cable is not described either.' : ''} Read as written ${says(reading)}; with one of them counted from the other end ${says(mirrored)}. Say \`counted-from: marked pin\` on both sockets once you know, and measure before you plug in.`,

@@ -1,6 +1,7 @@
 /** One board has nothing where the other has a function. */
-import { check } from '../check';
+
 import { joinsBoards } from '../../plan/craft-harness';
+import { check } from '../check';
 import { harnessVerdict, pairsInWords } from '../harness-words';
 
 export default check({
@@ -10,10 +11,18 @@ export default check({
   severity: 'information',
   why: 'A contact without a partner means that a motor, the current reading or the supply does not arrive.',
   remedy: 'Solder that wire, or do without the function.',
-  source: 'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
-  judge: ({ harness }, craft) => harnessVerdict(craft, harness.value, ['wire-idle'], 'information', (reading) => `Not every contact finds its like: ${pairsInWords(reading, 1)}.`),
+  judge: ({ harness }, craft) =>
+    harnessVerdict(
+      craft,
+      harness.value,
+      ['wire-idle'],
+      'information',
+      (reading) => `Not every contact finds its like: ${pairsInWords(reading, 1)}.`,
+    ),
   bad: `
 dryfit: build
 name: No current sensor

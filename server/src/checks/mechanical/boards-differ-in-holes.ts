@@ -18,7 +18,8 @@ export default check({
     const fit = boardFit(controller.value, esc.value);
     if (fit === 'same') return undefined;
     const second = rear?.items.map((item) => item.value) ?? [];
-    if (bestBoardFit(controller.value, second) === 'same' || bestBoardFit(esc.value, second) === 'same') return undefined;
+    if (bestBoardFit(controller.value, second) === 'same' || bestBoardFit(esc.value, second) === 'same')
+      return undefined;
     if (plateFor(craft, controller.value, [esc.value])) return undefined;
     const names = [boardName(controller.value), boardName(esc.value)];
     return {

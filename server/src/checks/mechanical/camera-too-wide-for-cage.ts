@@ -15,7 +15,11 @@ export default check({
   judge({ width, cage }) {
     const widths = cage.items.map((item) => item.value);
     if (widths.some((one) => width.value <= one + 0.5e-3 || camerasFit(width.value, one))) return undefined;
-    return { at: width, with: [{ fact: cage, says: `the cage takes ${cage.text}` }], message: `The camera is ${millimetres(width.value)} wide, the cage takes ${cage.text}. It does not go in. Use a camera of ${millimetres(Math.max(...widths))} or narrower, or a frame with a wider cage.` };
+    return {
+      at: width,
+      with: [{ fact: cage, says: `the cage takes ${cage.text}` }],
+      message: `The camera is ${millimetres(width.value)} wide, the cage takes ${cage.text}. It does not go in. Use a camera of ${millimetres(Math.max(...widths))} or narrower, or a frame with a wider cage.`,
+    };
   },
   bad: `
 dryfit: build

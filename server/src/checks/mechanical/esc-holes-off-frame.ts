@@ -9,7 +9,8 @@ export default check({
   severity: 'error',
   why: 'An ESC that cannot be screwed down moves against carbon, which conducts.',
   remedy: 'Take an ESC with a pattern of the frame, or add an adapter plate.',
-  source: 'common practice: sides of the square between neighbouring holes; 25.5 and 26 mm meet through soft grommets only',
+  source:
+    'common practice: sides of the square between neighbouring holes; 25.5 and 26 mm meet through soft grommets only',
   needs: { board: 'esc.mount', frame: 'frame.stack-mounts' },
   may: { grommets: 'esc.grommets' },
   // Single ESCs lie on the arms; the ESC of an all-in-one board has no holes of its own.

@@ -9,13 +9,18 @@ export default check({
   severity: 'error',
   why: 'A motor held by fewer screws than it has holes works loose and tears off.',
   remedy: 'Take a motor with the pattern of the arms, or other arms.',
-  source: 'common practice: motor patterns give the distances of opposite holes; a slot takes every distance between its ends',
+  source:
+    'common practice: motor patterns give the distances of opposite holes; a slot takes every distance between its ends',
   needs: { motor: 'motors.mount', arms: 'frame.motor-mounts' },
   judge({ motor, arms }) {
     const fits = arms.items.map((arm) => motorFit(motor.value, arm.value));
     if (fits.includes('same')) return undefined;
     const half = fits.includes('half') ? ' Only one pair of holes would meet, which is not enough.' : '';
-    return { at: motor, with: [{ fact: arms, says: `the arms are drilled ${arms.text}` }], message: `The motor is ${motor.text}, the arms are drilled ${arms.text}.${half} Use a motor with the arms' pattern, or other arms.` };
+    return {
+      at: motor,
+      with: [{ fact: arms, says: `the arms are drilled ${arms.text}` }],
+      message: `The motor is ${motor.text}, the arms are drilled ${arms.text}.${half} Use a motor with the arms' pattern, or other arms.`,
+    };
   },
   bad: `
 dryfit: build

@@ -16,10 +16,19 @@ export default check({
   judge({ screws, motor, arms }) {
     const wanted = motor.value.screw!;
     const given = screws.value.thread;
-    if (given !== wanted) return { at: screws, with: [{ fact: motor, says: `the motor takes M${wanted}` }], message: `The motor takes M${wanted} screws; these are M${given}. Use M${wanted}x${screws.value.length * 1000} if the arm allows that length.` };
+    if (given !== wanted)
+      return {
+        at: screws,
+        with: [{ fact: motor, says: `the motor takes M${wanted}` }],
+        message: `The motor takes M${wanted} screws; these are M${given}. Use M${wanted}x${screws.value.length * 1000} if the arm allows that length.`,
+      };
     const arm = arms?.items.find((one) => motorFit(motor.value, one.value) === 'same' && one.value.screw !== undefined);
     if (arm?.value.screw !== undefined && arm.value.screw < given)
-      return { at: motor, with: [{ fact: arm, says: `the arm is drilled for M${arm.value.screw}` }], message: `The motor is held by M${given} screws; the arm is drilled for M${arm.value.screw}, so they do not pass. Use a motor with M${arm.value.screw}, or other arms.` };
+      return {
+        at: motor,
+        with: [{ fact: arm, says: `the arm is drilled for M${arm.value.screw}` }],
+        message: `The motor is held by M${given} screws; the arm is drilled for M${arm.value.screw}, so they do not pass. Use a motor with M${arm.value.screw}, or other arms.`,
+      };
     return undefined;
   },
   bad: `

@@ -22,12 +22,20 @@ export default check({
     const poor = inside < poorEngagement(thread) - 1e-6;
     const most = depth?.value ?? usualDepth(thread);
     const better = most === undefined ? undefined : lengthFor(least, most, arm.value, washer?.value, soft?.value);
-    const way = better === undefined ? (most === undefined ? 'Use a longer one that stays clear of the winding.' : 'No length that is sold both holds and stays clear of the winding; take the next longer one with washers.') : `Use ${screwName({ ...screw.value, length: better })}.`;
+    const way =
+      better === undefined
+        ? most === undefined
+          ? 'Use a longer one that stays clear of the winding.'
+          : 'No length that is sold both holds and stays clear of the winding; take the next longer one with washers.'
+        : `Use ${screwName({ ...screw.value, length: better })}.`;
     return {
       at: screw,
       with: [{ fact: arm, says: `the arm is ${millimetres(arm.value)} thick` }],
       severity: poor ? 'error' : 'warning',
-      message: inside <= 0 ? `${screwName(screw.value)} does not reach the motor through ${millimetres(arm.value)} of arm. ${way}` : `${screwName(screw.value)} through ${millimetres(arm.value)} of arm holds the motor by ${millimetres(inside)} of thread; M${thread} wants ${millimetres(least)}. It works loose. ${way}`,
+      message:
+        inside <= 0
+          ? `${screwName(screw.value)} does not reach the motor through ${millimetres(arm.value)} of arm. ${way}`
+          : `${screwName(screw.value)} through ${millimetres(arm.value)} of arm holds the motor by ${millimetres(inside)} of thread; M${thread} wants ${millimetres(least)}. It works loose. ${way}`,
       fixes: better === undefined ? [] : screwFix(screw, better),
     };
   },

@@ -4,9 +4,14 @@ import { check } from '../check';
 import { millimetres } from '../words';
 
 const held = (shaft: Shaft): string =>
-  shaft.is === 'threaded' ? `a ${millimetres(shaft.diameter)} shaft with a nut` : shaft.is === 'press' ? `a press fit on ${millimetres(shaft.diameter)}` : `two M2 screws${shaft.diameter === undefined ? '' : ` round a ${millimetres(shaft.diameter)} shaft`}`;
+  shaft.is === 'threaded'
+    ? `a ${millimetres(shaft.diameter)} shaft with a nut`
+    : shaft.is === 'press'
+      ? `a press fit on ${millimetres(shaft.diameter)}`
+      : `two M2 screws${shaft.diameter === undefined ? '' : ` round a ${millimetres(shaft.diameter)} shaft`}`;
 
-const differ = (a: number | undefined, b: number | undefined): boolean => a !== undefined && b !== undefined && Math.abs(a - b) > 0.06e-3;
+const differ = (a: number | undefined, b: number | undefined): boolean =>
+  a !== undefined && b !== undefined && Math.abs(a - b) > 0.06e-3;
 
 export default check({
   id: 'propeller-hub-differs',
@@ -16,7 +21,8 @@ export default check({
   danger: 'blades',
   why: 'A propeller that is not held by what it was made for flies off or does not go on at all.',
   remedy: 'Take the same propeller with the hub for this motor; both often exist under one name. Never drill a hub.',
-  source: 'common practice: press fits of 1.0, 1.5 and 2.0 mm, two M2 screws 5 mm apart, or a 5 mm hole for an M5 shaft',
+  source:
+    'common practice: press fits of 1.0, 1.5 and 2.0 mm, two M2 screws 5 mm apart, or a 5 mm hole for an M5 shaft',
   needs: { bore: 'propellers.bore', shaft: 'motors.shaft' },
   judge({ bore, shaft }) {
     const hub = bore.value;
@@ -26,8 +32,17 @@ export default check({
     if (!wrong) return undefined;
     // A motor with screw holes has a shaft too, on which a pressed hub sits by friction.
     if (hub.is === 'press' && motor.is === 't-mount' && !differ(hub.diameter, motor.diameter))
-      return { at: bore, with: says, severity: 'warning', message: `The propeller is made for ${held(hub)}, the motor for ${held(motor)}. It would be held by friction alone. Use the version with screw holes.` };
-    return { at: bore, with: says, message: `The propeller is made for ${held(hub)}, the motor has ${held(motor)}. It does not sit. Use the propeller with the hub for this motor; do not drill it.` };
+      return {
+        at: bore,
+        with: says,
+        severity: 'warning',
+        message: `The propeller is made for ${held(hub)}, the motor for ${held(motor)}. It would be held by friction alone. Use the version with screw holes.`,
+      };
+    return {
+      at: bore,
+      with: says,
+      message: `The propeller is made for ${held(hub)}, the motor has ${held(motor)}. It does not sit. Use the propeller with the hub for this motor; do not drill it.`,
+    };
   },
   bad: `
 dryfit: build

@@ -10,7 +10,8 @@ export default check({
   danger: 'blades',
   why: 'Arms flex by a few millimetres in every punch; tips that meet break at full speed.',
   remedy: 'Take smaller propellers or a larger frame.',
-  source: 'geometry: neighbouring motors of a true X are the diagonal divided by the square root of two apart; gaps of 2 and 6 mm: common practice',
+  source:
+    'geometry: neighbouring motors of a true X are the diagonal divided by the square root of two apart; gaps of 2 and 6 mm: common practice',
   needs: { gap: 'worked.propeller-gap', size: 'propellers.size' },
   judge({ gap, size }) {
     const { gap: room, axes, assumed, rests } = gap.value;

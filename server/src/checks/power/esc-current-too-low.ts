@@ -13,7 +13,8 @@ export default check({
   danger: 'fire',
   why: 'Transistors above their current overheat within seconds and fail shorted; the motor stops in the air.',
   remedy: 'Take an ESC with more current a channel, a smaller or flatter propeller, a lower Kv or fewer cells.',
-  source: 'modelled current of this motor, propeller and pack at full throttle; burst of a quarter above the rating where none is named: common practice',
+  source:
+    'modelled current of this motor, propeller and pack at full throttle; burst of a quarter above the rating where none is named: common practice',
   needs: { rating: 'esc.current', drawn: 'worked.pack-motor-current' },
   may: { burst: 'esc.burst', limit: 'flight.throttle-limit' },
   judge({ rating, drawn, burst, limit }) {
@@ -22,13 +23,34 @@ export default check({
     const typical = drawn.value.typical * share;
     const high = drawn.value.high * share;
     const short = Math.max(burst?.value.current ?? rating.value * bareBurst, rating.value);
-    const shortWords = burst ? `${amperes(burst.value.current)}${burst.value.duration ? ` for ${Number(burst.value.duration.toFixed(0))} s` : ' for a short time'}` : '';
+    const shortWords = burst
+      ? `${amperes(burst.value.current)}${burst.value.duration ? ` for ${Number(burst.value.duration.toFixed(0))} s` : ' for a short time'}`
+      : '';
     const rated = `A channel of the ESC is rated for ${amperes(rating.value)}${shortWords ? `, ${shortWords}` : ''}`;
     const model = `the model gives about ${amperes(typical)}, up to ${amperes(high)}, for one motor at full throttle on a full pack${share < 1 ? ' with the throttle limit' : ''}`;
-    const base = { at: rating, with: [{ fact: drawn, says: `this motor with its propeller draws about ${amperes(typical)}` }] };
-    if (typical > short) return { ...base, message: `${rated}; ${model}. It will overheat and fail. Use an ESC for ${amperes(Math.ceil(high / 5) * 5)} or more, a flatter propeller, or fewer cells.` };
-    if (typical > rating.value) return { ...base, severity: 'warning', danger: undefined, message: `${rated}; ${model}. It stands that for a punch, not for longer. Use an ESC for ${amperes(Math.ceil(high / 5) * 5)}, or a flatter propeller.` };
-    if (high > rating.value) return { ...base, severity: 'information', danger: undefined, message: `${rated}; ${model}. There is little in reserve. A thrust table in the motor's entry would tell more exactly.` };
+    const base = {
+      at: rating,
+      with: [{ fact: drawn, says: `this motor with its propeller draws about ${amperes(typical)}` }],
+    };
+    if (typical > short)
+      return {
+        ...base,
+        message: `${rated}; ${model}. It will overheat and fail. Use an ESC for ${amperes(Math.ceil(high / 5) * 5)} or more, a flatter propeller, or fewer cells.`,
+      };
+    if (typical > rating.value)
+      return {
+        ...base,
+        severity: 'warning',
+        danger: undefined,
+        message: `${rated}; ${model}. It stands that for a punch, not for longer. Use an ESC for ${amperes(Math.ceil(high / 5) * 5)}, or a flatter propeller.`,
+      };
+    if (high > rating.value)
+      return {
+        ...base,
+        severity: 'information',
+        danger: undefined,
+        message: `${rated}; ${model}. There is little in reserve. A thrust table in the motor's entry would tell more exactly.`,
+      };
     return undefined;
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The full pack has more volts than the flight controller's battery input takes. */
-import { packOnInput } from '../pack-on-input';
+
 import { check } from '../check';
+import { packOnInput } from '../pack-on-input';
 
 export default check({
   id: 'flight-controller-overvolted',

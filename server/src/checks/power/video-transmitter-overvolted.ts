@@ -1,8 +1,8 @@
 /** The video transmitter gets more or fewer volts than it takes, as it is wired. */
 import { feedOf, isFedByBattery, wiringOf } from '../../plan/feeds';
 import { check } from '../check';
-import { railOnDevice } from '../rail-on-device';
 import { packOnInput } from '../pack-on-input';
+import { railOnDevice } from '../rail-on-device';
 
 export default check({
   id: 'video-transmitter-overvolted',

@@ -13,7 +13,10 @@ export default check({
   judge({ receiver, radio }) {
     const sent = radio.items.map((item) => item.value);
     if (receiver.items.some((item) => sent.includes(item.value))) return undefined;
-    return { with: [{ fact: radio, says: `the radio sends on ${radio.text}` }], message: `The receiver works on ${receiver.text}; your radio sends on ${radio.text}. They never hear one another. Use a receiver for ${radio.text}.` };
+    return {
+      with: [{ fact: radio, says: `the radio sends on ${radio.text}` }],
+      message: `The receiver works on ${receiver.text}; your radio sends on ${radio.text}. They never hear one another. Use a receiver for ${radio.text}.`,
+    };
   },
   bad: `
 dryfit: build

@@ -13,7 +13,10 @@ export default check({
   needs: { receiver: 'receiver.link', radio: 'bench.radio.link' },
   judge({ receiver, radio }) {
     if (radio.items.some((item) => sameFamily(item.value, receiver.value))) return undefined;
-    return { with: [{ fact: radio, says: `the radio sends ${radio.text}` }], message: `The receiver hears ${receiver.text}; your radio sends ${radio.text}. They will not bind. Use a receiver for ${radio.text}, or add a module to the radio.` };
+    return {
+      with: [{ fact: radio, says: `the radio sends ${radio.text}` }],
+      message: `The receiver hears ${receiver.text}; your radio sends ${radio.text}. They will not bind. Use a receiver for ${radio.text}, or add a module to the radio.`,
+    };
   },
   bad: `
 dryfit: build

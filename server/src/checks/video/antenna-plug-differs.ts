@@ -17,13 +17,37 @@ export default check({
     if (fit === 'mates' || fit === 'soldered') return undefined;
     const here = plugFamily(antenna.value);
     const there = plugFamily(transmitter.value);
-    if (adaptersOf(craft, 'antenna cable').some((cable) => joins(cable, (text) => plugFamily(text) === here, (text) => plugFamily(text) === there))) return undefined;
+    if (
+      adaptersOf(craft, 'antenna cable').some((cable) =>
+        joins(
+          cable,
+          (text) => plugFamily(text) === here,
+          (text) => plugFamily(text) === there,
+        ),
+      )
+    )
+      return undefined;
     const says = [{ fact: transmitter, says: `the transmitter has ${transmitter.text}` }];
     const both = `The antenna has ${antenna.text}, the transmitter ${transmitter.text}`;
     const way = `Use an antenna with the plug for ${transmitter.text}, or a cable between the two (an adapter of type \`antenna cable\`).`;
-    if (fit === 'open') return { at: antenna, with: says, message: `${both}: the threads go on, but there is no contact in the middle. The transmitter would send into the open and may burn out. ${way}` };
-    if (fit === 'crushed') return { at: antenna, with: says, message: `${both}: the threads go on, but pin meets pin and crushes the contact. ${way}` };
-    if (fit === 'same half') return { at: antenna, with: says, message: `${both}: both are the same half, so they do not go together. ${way}` };
+    if (fit === 'open')
+      return {
+        at: antenna,
+        with: says,
+        message: `${both}: the threads go on, but there is no contact in the middle. The transmitter would send into the open and may burn out. ${way}`,
+      };
+    if (fit === 'crushed')
+      return {
+        at: antenna,
+        with: says,
+        message: `${both}: the threads go on, but pin meets pin and crushes the contact. ${way}`,
+      };
+    if (fit === 'same half')
+      return {
+        at: antenna,
+        with: says,
+        message: `${both}: both are the same half, so they do not go together. ${way}`,
+      };
     return { at: antenna, with: says, message: `${both}; they do not mate. ${way}` };
   },
   bad: `

@@ -13,7 +13,10 @@ export default check({
   needs: { camera: 'camera.system', transmitter: 'video-transmitter.system' },
   judge({ camera, transmitter }) {
     if (sameFamily(camera.value, transmitter.value)) return undefined;
-    return { with: [{ fact: transmitter, says: `the transmitter is ${transmitter.text}` }], message: `The camera is ${camera.text}, the video transmitter ${transmitter.text}. There would be no picture. Use a camera for ${transmitter.text}, or a transmitter for ${camera.text}.` };
+    return {
+      with: [{ fact: transmitter, says: `the transmitter is ${transmitter.text}` }],
+      message: `The camera is ${camera.text}, the video transmitter ${transmitter.text}. There would be no picture. Use a camera for ${transmitter.text}, or a transmitter for ${camera.text}.`,
+    };
   },
   bad: `
 dryfit: build

@@ -13,7 +13,10 @@ export default check({
   needs: { transmitter: 'video-transmitter.system', goggles: 'bench.goggles.systems' },
   judge({ transmitter, goggles }) {
     if (goggles.items.some((item) => sameFamily(item.value, transmitter.value))) return undefined;
-    return { with: [{ fact: goggles, says: `the goggles receive ${goggles.text}` }], message: `The video transmitter is ${transmitter.text}; your goggles receive ${goggles.text}. There would be no picture. Use a unit of a system they receive, or add a receiver to the goggles.` };
+    return {
+      with: [{ fact: goggles, says: `the goggles receive ${goggles.text}` }],
+      message: `The video transmitter is ${transmitter.text}; your goggles receive ${goggles.text}. There would be no picture. Use a unit of a system they receive, or add a receiver to the goggles.`,
+    };
   },
   bad: `
 dryfit: build

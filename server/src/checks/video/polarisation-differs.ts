@@ -5,7 +5,11 @@ import { check } from '../check';
 /** dB: how round the wave of an ordinary antenna is when nothing was said. Common practice. */
 const usualAxialRatio = 1.5;
 
-const hand = (polarisation: 'RHCP' | 'LHCP', axialRatioDB: number) => ({ kind: 'circular' as const, hand: polarisation === 'RHCP' ? ('right' as const) : ('left' as const), axialRatioDB });
+const hand = (polarisation: 'RHCP' | 'LHCP', axialRatioDB: number) => ({
+  kind: 'circular' as const,
+  hand: polarisation === 'RHCP' ? ('right' as const) : ('left' as const),
+  axialRatioDB,
+});
 
 export default check({
   id: 'polarisation-differs',
@@ -23,11 +27,18 @@ export default check({
     const other = worn[0]!;
     const says = [{ fact: goggles, says: `the goggles have ${goggles.text}` }];
     if (craft.value === 'linear' || other === 'linear')
-      return { with: says, severity: 'information', message: `The craft's antenna is ${craft.value}, those of the goggles ${goggles.text}: about 3 dB less, which takes a third of the range. A matched pair gives it back.` };
+      return {
+        with: says,
+        severity: 'information',
+        message: `The craft's antenna is ${craft.value}, those of the goggles ${goggles.text}: about 3 dB less, which takes a third of the range. A matched pair gives it back.`,
+      };
     const ratio = round?.value ?? usualAxialRatio;
     const least = polarisationLoss(hand(craft.value, ratio), hand(other, usualAxialRatio), 'smallest');
     const low = Math.round(Math.min(least, 20));
-    return { with: says, message: `The craft's antenna is ${craft.value}, those of the goggles ${goggles.text}: opposite hands lose about ${low} dB or more, which leaves less than ${Math.ceil(100 / 10 ** (low / 20))} % of the range. Use ${other} on the craft, or ${craft.value} on the goggles.` };
+    return {
+      with: says,
+      message: `The craft's antenna is ${craft.value}, those of the goggles ${goggles.text}: opposite hands lose about ${low} dB or more, which leaves less than ${Math.ceil(100 / 10 ** (low / 20))} % of the range. Use ${other} on the craft, or ${craft.value} on the goggles.`,
+    };
   },
   bad: `
 dryfit: build
