@@ -14,8 +14,8 @@ export function readFrequencyRange(text: string): Read<FrequencyRange> {
   if (!match) return misread(`\`${said}\` is not a range of frequencies; write \`5.6 GHz - 6.0 GHz\``);
   const low = readBare(`${match[1]} ${match[2] ?? match[4]}`, 'frequency');
   const high = readBare(`${match[3]} ${match[4]}`, 'frequency');
-  if (!low.ok) return low;
-  if (!high.ok) return high;
+  if (!low.ok) return misread(low.why);
+  if (!high.ok) return misread(high.why);
   if (low.value > high.value) return misread(`\`${said}\` runs backwards`);
   return { ok: true, value: { least: low.value, most: high.value }, origin };
 }

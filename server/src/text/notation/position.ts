@@ -27,7 +27,7 @@ export function readPosition(text: string): Read<Position> {
     const direction = match ? directions[match[2]!.toLowerCase()] : undefined;
     if (!match || !direction) return misread(`\`${piece}\` is not a position; write distances with a direction, as in \`40 mm forward, 20 mm up\` (forward, back, left, right, up, down)`);
     const distance = readBare(match[1]!, 'length', '40 mm');
-    if (!distance.ok) return distance;
+    if (!distance.ok) return misread(distance.why, ...(distance.better ?? []).map((better) => said.replace(match[1]!, better)));
     if (seen.has(direction[0])) return misread(`\`${said}\` gives the same direction twice; say each once`);
     seen.add(direction[0]);
     value[direction[0]] = distance.value * direction[1];

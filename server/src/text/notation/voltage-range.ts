@@ -29,8 +29,8 @@ export function readSupplyRange(text: string): Read<SupplyRange> {
   }
   const low = readBare(/V$/.test(first) ? first : `${first} V`, 'voltage', '7 V');
   const high = readBare(second, 'voltage', '26 V');
-  if (!low.ok) return low;
-  if (!high.ok) return high;
+  if (!low.ok) return misread(low.why);
+  if (!high.ok) return misread(high.why);
   if (low.value > high.value) return misread(`\`${said}\` runs backwards`, `${second} - ${first}`);
   return { ok: true, value: { least: low.value, most: high.value }, origin };
 }
