@@ -1,4 +1,4 @@
-/** Bundles the extension, the server, the command line and the editor tests; must not check types, which `npm run check` does. */
+/** Bundles the extension, the server, the command line, the editor tests and the validation; must not check types, which `npm run check` does. */
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import path from 'node:path';
@@ -36,6 +36,7 @@ const bundles = [
     ...small,
     banner: { js: '#!/usr/bin/env node' },
   },
+  { entryPoints: ['tests/validation/main.ts'], outfile: 'out/validate.cjs' },
   {
     entryPoints: ['tests/editor/suite/*.ts'],
     outdir: 'out/editor-suite',
