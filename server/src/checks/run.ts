@@ -39,9 +39,8 @@ interface Outcome {
 
 function runCheck(check: Check, craft: Craft): Outcome {
   const wanted = Object.values(check.needs);
-  const perPack = [...wanted, ...Object.values(check.may)].some(
-    (need) => need.startsWith('pack.') || need.startsWith('worked.pack'),
-  );
+  const asksPack = Object.values(check.may).some(isOfPack);
+  const perPack = wanted.some(isOfPack) || (asksPack && craft.packs.length > 0);
   const packs: readonly (Pack | undefined)[] = perPack ? craft.packs : [undefined];
   const findings: Finding[] = [];
   const missing = new Set<Need>();
@@ -76,6 +75,8 @@ const headsThere = (need: Need, craft: Craft, pack: Pack | undefined): boolean =
   isWorked(need)
     ? restsOn[need].every((fact) => headsThere(fact, craft, pack))
     : headOf(need.split('.')[0]!, craft, pack) !== undefined;
+
+const isOfPack = (need: Need): boolean => need.startsWith('pack.') || need.startsWith('worked.pack');
 
 const isWorked = (need: Need): need is keyof WorkedAt => need.startsWith('worked.');
 

@@ -19,17 +19,17 @@ export function engagement(length: number, arm: number, washer = 0, soft = 0): n
 }
 
 /** Lengths in mm that screws are sold in. Common practice. */
-const sold = [3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16];
+const common = [3, 4, 5, 6, 8, 10, 12, 14, 16];
+const rare = [7, 9, 11];
 
-/** m; the longest sold screw whose engagement lies in these limits, or nothing. */
+/** m; the longest screw on sale whose engagement lies in these limits, common lengths first, or nothing. */
 export function lengthFor(least: number, most: number, arm: number, washer = 0, soft = 0): number | undefined {
-  const fits = sold
-    .map((length) => length / 1000)
-    .filter((length) => {
-      const inside = engagement(length, arm, washer, soft);
-      return inside >= least - 1e-9 && inside <= most + 1e-9;
-    });
-  return fits.at(-1);
+  const fits = (length: number): boolean => {
+    const inside = engagement(length / 1000, arm, washer, soft);
+    return inside >= least - 1e-9 && inside <= most + 1e-9;
+  };
+  const best = common.filter(fits).at(-1) ?? rare.filter(fits).at(-1);
+  return best === undefined ? undefined : best / 1000;
 }
 
 /** m of thread in the motor before the winding, when the motor doesn't say. Common practice for these threads, unknown for others. */

@@ -11,6 +11,8 @@ export default check({
   remedy: 'Take a propeller one to two and a half millimetres smaller than the duct.',
   source: 'geometry; half a millimetre a side at least and three at most: common practice',
   needs: { size: 'propellers.size', duct: 'frame.duct-diameter' },
+  when: (craft) =>
+    craft.roles.frame?.['duct-diameter'] !== undefined || /^(whoop|ducted)-/.test(craft.said.craft?.value ?? ''),
   judge({ size, duct }) {
     const side = (duct.value - size.value.diameter) / 2;
     const base = { at: size, with: [{ fact: duct, says: `the duct is ${millimetres(duct.value)} wide inside` }] };

@@ -20,7 +20,10 @@ export default check({
     const over = size.value.diameter - limit.value;
     if (over <= 0.2e-3) return undefined;
     const name = size.value.diameter < 0.051 ? millimetres : inches;
-    const room = gap ? ` By the position of the motors ${millimetres(gap.value.gap)} remain between the tips.` : '';
+    const room =
+      gap && gap.value.gap >= 0
+        ? ` By the position of the motors ${millimetres(gap.value.gap)} remain between the tips.`
+        : '';
     const roomy = gap !== undefined && gap.value.gap >= 5e-3 && !gap.value.assumed;
     return {
       at: size,

@@ -5,7 +5,7 @@ import { packOnInput } from '../pack-on-input';
 import { railOnDevice } from '../rail-on-device';
 
 export default check({
-  id: 'video-transmitter-overvolted',
+  id: 'video-transmitter-voltage-wrong',
   group: 'power',
   title: 'Video transmitter gets the wrong voltage',
   severity: 'error',

@@ -4,7 +4,7 @@ import { check } from '../check';
 import { packOnInput } from '../pack-on-input';
 
 export default check({
-  id: 'flight-controller-overvolted',
+  id: 'flight-controller-voltage-wrong',
   group: 'power',
   title: 'Pack has more volts than the flight controller takes',
   severity: 'error',
