@@ -108,7 +108,7 @@ export function readHarness(
   const groundLost =
     pairs.some((pair) => pair.from === 'VBAT' && pair.to === 'VBAT') &&
     !pairs.some((pair) => pair.from === 'GND' && pair.to === 'GND');
-  const own = pairs.reduce<DangerClass>((worst, pair) => (pair.danger > worst ? pair.danger : worst), 0);
+  const own = Math.max(0, ...pairs.map((pair) => pair.danger)) as DangerClass;
   const danger = groundLost && own < 4 ? 4 : own;
   const source = wantedSources(esc, controller, cable, contacts);
   const moves = movesFor(source, esc, cable, contacts);

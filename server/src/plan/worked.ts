@@ -10,6 +10,7 @@ import { type CraftHarness, contactsOf, craftHarness } from './craft-harness';
 import { type FlightInput, flightInput } from './flight-input';
 import { motorScrew } from './motor-screw';
 import { type PropellerGap, propellerGap } from './propeller-gap';
+import { stackHeight, stackScrew } from './stack';
 import { type Weight, weightOf } from './weight';
 
 /** A value of our own making; points at the fact that decides it. */
@@ -29,6 +30,10 @@ export interface WorkedAt {
   'worked.pack-weight': Worked<Weight>;
   /** The screw that will hold each motor. */
   'worked.motor-screw': Worked<Screw>;
+  /** The screws of the stack. */
+  'worked.stack-screw': Worked<Screw>;
+  /** m, the boards in the middle with their gap. */
+  'worked.stack-height': Worked<number>;
   /** Between the tips of neighbouring propellers. */
   'worked.propeller-gap': Worked<PropellerGap>;
   /** The cable between ESC and flight controller, with what each of its wires does. */
@@ -49,6 +54,8 @@ export const restsOn: { readonly [K in keyof WorkedAt]: readonly (keyof FactAt)[
   'worked.pack-figures': flight,
   'worked.pack-weight': ['pack.cells'],
   'worked.motor-screw': ['motors.screws'],
+  'worked.stack-screw': ['frame.stack-screws'],
+  'worked.stack-height': ['flight-controller.outside', 'esc.outside'],
   'worked.propeller-gap': ['propellers.size', 'frame.wheelbase', 'frame.motor-positions'],
   'worked.harness': ['esc.controller-socket.pins', 'flight-controller.esc-socket.pins'],
   'worked.esc-contacts': ['esc.controller-socket.contacts'],
@@ -88,6 +95,8 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
   'worked.pack-figures': (craft, pack) => resting(pack, pack && figuresFor(craft, pack)),
   'worked.pack-weight': (craft, pack) => pack?.facts.cells && { ...pack.facts.cells, value: weightOf(craft, pack) },
   'worked.motor-screw': (craft) => motorScrew(craft),
+  'worked.stack-screw': (craft) => stackScrew(craft),
+  'worked.stack-height': (craft) => stackHeight(craft),
   'worked.propeller-gap': (craft) => {
     const gap = propellerGap(craft);
     return gap && { ...gap.rests, value: gap };

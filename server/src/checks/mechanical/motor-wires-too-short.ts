@@ -1,0 +1,47 @@
+/** The wires of the motors are shorter than the way along the arm to a board in the middle. */
+
+import { check } from '../check';
+import { millimetres } from '../words';
+
+export default check({
+  id: 'motor-wires-too-short',
+  group: 'mechanical',
+  title: 'Motor wires do not reach the ESC',
+  severity: 'information',
+  why: 'Wires under tension break at the solder joint.',
+  remedy: 'Lengthen them with the same gauge, or take motors with longer wires.',
+  source: 'geometry: half the wheelbase less what the board reaches out, about 25 mm: common practice',
+  needs: { wires: 'motors.wire-length', wheelbase: 'frame.wheelbase' },
+  when: (craft) => craft.roles.esc !== undefined && craft.roles.esc.type?.value !== 'single',
+  judge({ wires, wheelbase }) {
+    const way = wheelbase.value / 2 - 25e-3;
+    if (wires.value >= way - 1e-6) return undefined;
+    return {
+      at: wires,
+      with: [{ fact: wheelbase, says: `${millimetres(wheelbase.value)} between opposite motors` }],
+      message: `The motor wires are ${millimetres(wires.value)} long; from the motor to the board in the middle it is about ${millimetres(way)}. Lengthen them with the same gauge, or take motors with longer wires.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    wheelbase: 295 mm
+  motors:
+    wire-length: «120 mm»
+  esc:
+    type: 4-in-1
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    wheelbase: 290 mm
+  motors:
+    wire-length: 120 mm
+  esc:
+    type: 4-in-1
+`,
+});
