@@ -16,7 +16,7 @@ import {
   rotorOf,
   type ThrustRow,
 } from './craft';
-import { valuesOfCraft } from './craft-values';
+import { flightOf, hoverOf } from './craft-values';
 import { dutyOfThrottle } from './esc';
 import {
   type Belief,
@@ -132,8 +132,7 @@ function logReadings(input: CraftInput): Reading[] {
       quantity: 'mean-current',
       measured: mean,
       predict: (f) => {
-        const v = valuesOfCraft(craft(f));
-        const flight = log.flown === 'hovering' ? v.hovering : v.asFlown;
+        const flight = flightOf(craft(f), log.flown);
         return flight.ok ? flight.value.meanCurrent : undefined;
       },
       sigma: LOG_SIGMA,
@@ -144,8 +143,8 @@ function logReadings(input: CraftInput): Reading[] {
       quantity: 'hover-throttle',
       measured: log.hoverThrottle,
       predict: (f) => {
-        const v = valuesOfCraft(craft(f)).hover;
-        return v.ok && v.value.throttle > 0 ? v.value.throttle : undefined;
+        const hover = hoverOf(craft(f));
+        return hover.ok ? hover.value.throttle : undefined;
       },
       sigma: 2 * LOG_SIGMA,
       factors: FACTORS,
@@ -197,7 +196,14 @@ function absorb(prior: Belief, readings: readonly Reading[]): Calibration {
         if (!believed) continue;
       }
     }
-    const now = linearised(r, belief);
+    // The gradient hardly changes with the level, the prediction does.
+    const predicted = belief === prior ? undefined : r.predict(belief.mean);
+    const now =
+      belief === prior
+        ? before
+        : before && sane(predicted)
+          ? { at: Math.log(predicted), gradient: before.gradient }
+          : linearised(r, belief);
     if (!now) continue;
     const learnt = learn(belief, now.gradient, Math.log(r.measured) - now.at, r.sigma);
     const mean = learnt.mean.map((m, i) => {

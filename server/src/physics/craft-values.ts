@@ -9,7 +9,7 @@ import { throttleOfDuty } from './esc';
 import { type Drain, type Endurance, endurance } from './flight-time';
 import { discArea } from './hover';
 import { atDuty, atThrust, type OperatingPoint, type Supply } from './operating-point';
-import { impossible, type Outcome, possible } from './result';
+import { type Impossible, impossible, type Outcome, possible } from './result';
 
 /** One way of flying, at one state of charge. */
 export interface PointValues {
@@ -104,85 +104,107 @@ function pointValues(craft: Craft, p: OperatingPoint): PointValues {
 const valuesOf = (craft: Craft, p: Outcome<OperatingPoint>): Outcome<PointValues> =>
   p.ok ? possible(pointValues(craft, p.value)) : p;
 
+/** Thrust in N that each propeller must make in free air for a thrust on the craft. */
+const perPropeller = (craft: Craft, thrust: number): number => thrust / (craft.count * craft.installedThrust);
+
+/** Half of the usable charge gone. */
+const middleOf = (craft: Craft): Supply => supplyAt(craft, 1 - (1 - craft.mix.reserve) / 2);
+
+/** Thrust of one propeller in a punch, N, or undefined for a pack too weak for full throttle. */
+function punchThrustOf(craft: Craft): number | undefined {
+  const full = atDuty(craft.rotor, middleOf(craft), 1);
+  return full.ok ? Math.max(perPropeller(craft, craft.weight), craft.mix.punchThrust * full.value.thrust) : undefined;
+}
+
 /** Everything the card shows, for one setting of the factors. */
 export function valuesOfCraft(craft: Craft): CraftValues {
   const { mix, rotor, weight } = craft;
-  const middle = supplyAt(craft, 1 - (1 - mix.reserve) / 2);
-  const perPropeller = (thrust: number): number => thrust / (craft.count * craft.installedThrust);
   const full = atDuty(rotor, supplyAt(craft, 1), 1);
   const fullSagged = atDuty(rotor, supplyAt(craft, mix.reserve), 1);
-  const fullMiddle = atDuty(rotor, middle, 1);
   const common = { full: valuesOf(craft, full), fullSagged: valuesOf(craft, fullSagged) };
+  const nowhere = (no: Impossible) => ({ ...common, hover: no, cruise: no, punch: no, hovering: no, asFlown: no });
   // A pack too weak for full throttle may still hover; anything else ends here.
-  if (!full.ok && full.why !== 'pack-cannot-deliver')
-    return { ...common, hover: full, cruise: full, punch: full, hovering: full, asFlown: full };
-  const hoverThrust = perPropeller(weight);
+  if (!full.ok && full.why !== 'pack-cannot-deliver') return nowhere(full);
+  const hoverThrust = perPropeller(craft, weight);
   if (full.ok && full.value.thrust < hoverThrust) {
     const fullThrust = full.value.thrust * craft.count * craft.installedThrust;
-    const no = impossible('cannot-hover', { weight, fullThrust });
-    return { ...common, hover: no, cruise: no, punch: no, hovering: no, asFlown: no };
+    return nowhere(impossible('cannot-hover', { weight, fullThrust }));
   }
-  const cruiseThrust = hoverThrust * mix.cruiseThrust;
-  const punchThrust = fullMiddle.ok ? Math.max(hoverThrust, mix.punchThrust * fullMiddle.value.thrust) : undefined;
-
-  /** A level that this charge can no longer give is flown at full throttle. */
-  const orFull = (supply: Supply, thrust: number): OperatingPoint | undefined => {
-    const asked = atThrust(rotor, supply, thrust);
-    if (asked.ok) return asked.value;
-    const all = atDuty(rotor, supply, 1);
-    return all.ok ? all.value : undefined;
+  const middle = middleOf(craft);
+  const punchThrust = punchThrustOf(craft);
+  const hovering = fly(craft, hoverDrain(craft));
+  const asFlown = fly(craft, flownDrain(craft, punchThrust));
+  return {
+    ...common,
+    hover: valuesOf(craft, atThrust(rotor, middle, hoverThrust)),
+    cruise: valuesOf(craft, atThrust(rotor, middle, hoverThrust * mix.cruiseThrust)),
+    punch: punchThrust === undefined ? common.fullSagged : valuesOf(craft, atThrust(rotor, middle, punchThrust)),
+    hovering: hovering.flight,
+    asFlown: asFlown.flight,
+    hoveringEndsBy: hovering.endedBy,
+    asFlownEndsBy: asFlown.endedBy,
   };
-  const hoverDrain = (charge: number): Drain | undefined => {
-    const p = atThrust(rotor, supplyAt(craft, charge), hoverThrust);
+}
+
+/** The hover alone, at half of the usable charge. */
+export const hoverOf = (craft: Craft): Outcome<PointValues> =>
+  valuesOf(craft, atThrust(craft.rotor, middleOf(craft), perPropeller(craft, craft.weight)));
+
+/** One flight alone. */
+export const flightOf = (craft: Craft, flown: 'hovering' | 'as-flown'): Outcome<FlightValues> =>
+  fly(craft, flown === 'hovering' ? hoverDrain(craft) : flownDrain(craft, punchThrustOf(craft))).flight;
+
+type DrainAt = (charge: number) => Drain | undefined;
+
+const hoverDrain = (craft: Craft): DrainAt => {
+  const thrust = perPropeller(craft, craft.weight);
+  return (charge) => {
+    const p = atThrust(craft.rotor, supplyAt(craft, charge), thrust);
     return p.ok ? { current: p.value.supplyCurrent, margin: p.value.busVoltage - craft.pack.landing } : undefined;
   };
-  const flownDrain = (charge: number): Drain | undefined => {
+};
+
+/** Mean of the mix; a level that a charge can no longer give is flown at full throttle. */
+const flownDrain = (craft: Craft, punchThrust: number | undefined): DrainAt => {
+  const { mix, rotor } = craft;
+  const hoverThrust = perPropeller(craft, craft.weight);
+  const levels = [
+    { share: mix.cruise, thrust: hoverThrust * mix.cruiseThrust },
+    { share: mix.punch, thrust: punchThrust },
+  ].filter((level) => level.share > 0);
+  return (charge) => {
     const supply = supplyAt(craft, charge);
     const hover = atThrust(rotor, supply, hoverThrust);
     if (!hover.ok) return undefined;
     let current = mix.hover * hover.value.supplyCurrent;
-    if (mix.cruise > 0) {
-      const p = orFull(supply, cruiseThrust);
-      if (!p) return undefined;
-      current += mix.cruise * p.supplyCurrent;
-    }
-    if (mix.punch > 0) {
-      const p = punchThrust === undefined ? undefined : orFull(supply, punchThrust);
-      if (!p) return undefined;
-      current += mix.punch * p.supplyCurrent;
+    for (const { share, thrust } of levels) {
+      if (thrust === undefined) return undefined;
+      const asked = atThrust(rotor, supply, thrust);
+      const flown = asked.ok ? asked : atDuty(rotor, supply, 1);
+      if (!flown.ok) return undefined;
+      current += share * flown.value.supplyCurrent;
     }
     current *= craft.flying;
     return { current, margin: supply.openVoltage - supply.resistance * current - craft.pack.landing };
   };
-  const fly = (drain: (charge: number) => Drain | undefined): Endurance | undefined =>
-    endurance(drain, craft.pack.capacity, mix.reserve, craft.pack.landing);
-  const hovering = fly(hoverDrain);
-  const asFlown = fly(flownDrain);
-  return {
-    ...common,
-    hover: valuesOf(craft, atThrust(rotor, middle, hoverThrust)),
-    cruise: valuesOf(craft, atThrust(rotor, middle, cruiseThrust)),
-    punch: punchThrust === undefined ? common.fullSagged : valuesOf(craft, atThrust(rotor, middle, punchThrust)),
-    hovering: flightValues(craft, hovering, hoverDrain),
-    asFlown: flightValues(craft, asFlown, flownDrain),
-    hoveringEndsBy: hovering?.endedBy,
-    asFlownEndsBy: asFlown?.endedBy,
-  };
-}
+};
 
-function flightValues(
+function fly(
   craft: Craft,
-  e: Endurance | undefined,
-  drain: (charge: number) => Drain | undefined,
-): Outcome<FlightValues> {
+  drainAt: DrainAt,
+): { readonly flight: Outcome<FlightValues>; readonly endedBy?: Endurance['endedBy'] } {
+  const { capacity, landing, input } = craft.pack;
+  const e = endurance(drainAt, capacity, craft.mix.reserve, landing);
   if (e === undefined || !(e.duration > 0))
-    return impossible('below-landing-voltage', { landingVoltage: craft.pack.landing });
-  const margin = drain(e.chargeLeft)?.margin ?? 0;
-  return possible({
-    minutes: e.duration / 60,
-    usedMah: e.used * 1000,
-    usedWh: e.energy,
-    meanCurrent: (e.used * 3600) / e.duration,
-    landingCellVoltage: (craft.pack.landing + margin) / craft.pack.input.cells,
-  });
+    return { flight: impossible('below-landing-voltage', { landingVoltage: landing }) };
+  return {
+    flight: possible({
+      minutes: e.duration / 60,
+      usedMah: e.used * 1000,
+      usedWh: e.energy,
+      meanCurrent: (e.used * 3600) / e.duration,
+      landingCellVoltage: (landing + e.marginLeft) / input.cells,
+    }),
+    endedBy: e.endedBy,
+  };
 }

@@ -19,10 +19,12 @@ export interface Endurance {
   readonly energy: number;
   /** Charge left, 0 … 1. */
   readonly chargeLeft: number;
+  /** V over the landing voltage at the end. */
+  readonly marginLeft: number;
   readonly endedBy: 'reserve' | 'landing-voltage';
 }
 
-const SLICES = 12;
+const SLICES = 8;
 const BISECTIONS = 14;
 
 /**
@@ -54,6 +56,14 @@ export function endurance(
     charge = to;
     here = there;
   };
+  const landed = (endedBy: Endurance['endedBy']): Endurance => ({
+    duration,
+    used: (1 - charge) * capacity,
+    energy,
+    chargeLeft: charge,
+    marginLeft: here.margin,
+    endedBy,
+  });
   for (let i = 1; i <= SLICES; i++) {
     const to = 1 - i * step;
     const there = drainAt(to);
@@ -74,7 +84,7 @@ export function endurance(
       } else bad = middle;
     }
     advance(good, last);
-    return { duration, used: (1 - charge) * capacity, energy, chargeLeft: charge, endedBy: 'landing-voltage' };
+    return landed('landing-voltage');
   }
-  return { duration, used: (1 - charge) * capacity, energy, chargeLeft: charge, endedBy: 'reserve' };
+  return landed('reserve');
 }

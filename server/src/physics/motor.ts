@@ -28,7 +28,6 @@ export interface Motor {
 
 /** Speed at which loss torque is stated, rev/s (15,000 rpm). */
 export const LOSS_SPEED = 250;
-const LOSS_EXPONENT = 0.25;
 
 /** Stator volume d²·h in mm³ (without π/4). */
 export const statorVolume = (m: MotorSize): number => m.statorDiameterMm ** 2 * m.statorHeightMm;
@@ -55,7 +54,8 @@ export const estimatedLossTorque = (m: MotorSize): number => 1.81e-6 * statorVol
 export const lossTorqueOfNoLoad = (m: MotorSize, current: number, voltage = 10): number =>
   ((KT_OF_UNIT_KV / m.kv) * current) / lossShape(clamp((m.kv * voltage) / 60, 20, 2000));
 
-const lossShape = (speed: number): number => (speed / LOSS_SPEED) ** LOSS_EXPONENT;
+/** Growth of loss torque with speed, to the power ¼ (fitted; hysteresis alone would be 0, eddy currents alone 1). */
+const lossShape = (speed: number): number => Math.sqrt(Math.sqrt(speed / LOSS_SPEED));
 
 /** Current in A for a shaft torque in N m at a speed in rev/s. */
 export const motorCurrent = (m: Motor, torque: number, speed: number): number =>

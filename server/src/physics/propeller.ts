@@ -44,8 +44,8 @@ export interface Propeller {
 const REFERENCE_TIP = 20;
 const TIP_LOW = 4;
 const TIP_HIGH = 50;
+/** CT goes as this power of it, and K as minus three times the power (0.18). */
 const CT_EXPONENT = 0.06;
-const LOADING_EXPONENT = -0.18;
 
 /** √(2/π): K of a propeller without any loss. */
 const IDEAL_LOADING = Math.sqrt(2 / Math.PI);
@@ -106,10 +106,12 @@ export const thrustCoefficient = (p: Propeller, air: Air, speed: number): number
   p.thrustCoefficient * tipRatio(p, air, speed) ** CT_EXPONENT;
 
 /** CP at a speed in rev/s. */
-export const powerCoefficient = (p: Propeller, air: Air, speed: number): number =>
-  thrustCoefficient(p, air, speed) ** 1.5 *
-  Math.max(p.loading * tipRatio(p, air, speed) ** LOADING_EXPONENT, IDEAL_LOADING / BEST_FIGURE_OF_MERIT) *
-  p.powerFactor;
+export function powerCoefficient(p: Propeller, air: Air, speed: number): number {
+  const drift = tipRatio(p, air, speed) ** CT_EXPONENT;
+  const ct = p.thrustCoefficient * drift;
+  const loading = Math.max(p.loading / (drift * drift * drift), IDEAL_LOADING / BEST_FIGURE_OF_MERIT);
+  return ct * Math.sqrt(ct) * loading * p.powerFactor;
+}
 
 /** Thrust in N at a speed in rev/s. */
 export const thrustAt = (p: Propeller, air: Air, speed: number): number =>
