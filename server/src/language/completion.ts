@@ -1,5 +1,6 @@
 /** What may be written where the cursor stands: keys, trade terms, part ids, each explained. Proposes; changes nothing. */
 import { type CompletionItem, CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
+import { kidOf } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
 import type { Workspace } from '../library/workspace';
 import { fieldOf, fileKinds, fileKindWords, isFileKind } from '../vocabulary';
@@ -116,8 +117,20 @@ function leafValues(workspace: Workspace, uri: string, cursor: Cursor, field: Le
 function textValues(workspace: Workspace, uri: string, cursor: Cursor, field: LeafField & { is: 'text' }): readonly Proposal[] {
   if (field.reference === 'part') return partIds(workspace, uri, wantedKind(cursor));
   if (field.reference === 'check') return allChecks.map((check) => ({ label: check.id, text: check.id, kind: CompletionItemKind.Reference, detail: check.title }));
+  if (field.reference === 'role') return Object.keys(roleKinds).map((role) => ({ label: role, text: role, kind: CompletionItemKind.Reference, detail: buildRole(role) }));
+  if (field.reference === 'pack') return packNames(workspace, uri);
   if (field.family) return familyWords(workspace, field.family).map(({ word, seen }) => ({ label: word, text: word, kind: CompletionItemKind.Value, detail: `${field.family}, said ${seen} ${seen === 1 ? 'time' : 'times'} in this workspace` }));
   return [];
+}
+
+const buildRole = (role: string): string => {
+  const { parts } = fieldOf.build.fields;
+  return parts?.is === 'map' ? (parts.fields[role]?.about.description ?? '') : '';
+};
+
+function packNames(workspace: Workspace, uri: string): readonly Proposal[] {
+  const slots = workspace.get(uri)?.documents.flatMap((document) => kidOf(document.slot, 'packs')?.kids ?? []) ?? [];
+  return slots.map((slot) => ({ label: slot.key, text: slot.key, kind: CompletionItemKind.Reference, detail: summary(slot, 3).join(', ') || 'a pack of this build' }));
 }
 
 function wantedKind(cursor: Cursor): string | undefined {
