@@ -13,6 +13,19 @@ export function editorPage(page) {
     return place;
   }
 
+  /** A key pressed before the workbench has bound it is lost; one pressed twice undoes itself, so each press gets its time. */
+  async function pressUntil(key, locator, state) {
+    for (let attempt = 0; attempt < 4; attempt++) {
+      await page.keyboard.press(key);
+      const done = await locator.waitFor({ state, timeout: 5000 }).then(
+        () => true,
+        () => false,
+      );
+      if (done) return;
+    }
+    throw new Error(`${key} does nothing`);
+  }
+
   return {
     /** Waits until the file's text is there. */
     async opened(name) {
@@ -29,8 +42,9 @@ export function editorPage(page) {
     },
 
     async problems() {
-      await page.keyboard.press('Control+Shift+M');
-      const rows = page.locator('.markers-panel .monaco-list-row');
+      const panel = page.locator('.markers-panel');
+      await pressUntil('Control+Shift+M', panel, 'visible');
+      const rows = panel.locator('.monaco-list-row');
       await rows.nth(1).waitFor();
       return (await rows.allInnerTexts()).map(plain);
     },
@@ -42,16 +56,16 @@ export function editorPage(page) {
 
     /** Opens a file by name, as Ctrl+P does. */
     async open(name) {
-      await page.keyboard.press('Control+P');
-      await page.locator('.quick-input-widget input').first().fill(name);
+      const input = page.locator('.quick-input-widget input').first();
+      await pressUntil('Control+P', input, 'visible');
+      await input.fill(name);
       await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: name }).waitFor();
       await page.keyboard.press('Enter');
       await this.opened(name);
     },
 
     async closePanel() {
-      await page.keyboard.press('Control+J');
-      await page.locator('.markers-panel').waitFor({ state: 'hidden' });
+      await pressUntil('Control+J', page.locator('.markers-panel'), 'hidden');
     },
 
     /** The hover card over a text of the line that holds `line`. */
