@@ -16,6 +16,8 @@ import {
   type Motor,
   type MotorSize,
   pathResistanceOfWinding,
+  STATOR_VOLUME_FITTED,
+  statorVolume,
 } from './motor';
 import type { Rotor } from './operating-point';
 import { type PropellerSize, powerCoefficient, propellerOf, thrustCoefficient } from './propeller';
@@ -210,21 +212,29 @@ function sound(mix: FlightMix): FlightMix {
 
 const INCH = 0.0254;
 
-/** What is doubtful about a propeller, a motor and its controller, before any calibration (standard deviations). */
+/**
+ * What is doubtful about a propeller, a motor and its controller, before any calibration (standard deviations of
+ * logarithms). Sizes from the scatter around the fits; those for small and ducted propellers and odd motors are judged.
+ */
 export function rotorSigmas(motors: MotorsInput, size: PropellerInput): Record<Factor, number> {
   const inches = size.diameter / INCH;
   // Below four inches the data are few, below 2.2 inches there are none.
-  const small = inches < 2.2 ? 2.2 : inches < 4 ? 1.8 : 1;
-  const strange = size.ducted ? 1.5 : 1;
-  const ct = 0.11 * small * strange;
-  const power = 0.1 * small * strange;
+  const [ct, power] = inches < 2.2 ? [0.29, 0.2] : inches < 4 ? [0.24, 0.16] : [0.11, 0.1];
+  const aeroplane = size.blade !== undefined && size.blade !== 'multirotor' ? 1.25 : 1;
+  const duct = size.ducted ? 1.25 : 1;
+  const thrust = usable(size.ct) ? Math.hypot(0.02, sigmaOf(size.ct)) : ct * aeroplane * duct;
+  // CP is measured apart from CT: at a given thrust its share of the doubt in CT stays, as the power 1.5.
+  const atThrust = usable(size.cp) ? Math.hypot(0.03, sigmaOf(size.cp), 1.5 * thrust) : power * aeroplane * duct;
+  const volume = statorVolume(motors);
+  const [smallest, largest] = STATOR_VOLUME_FITTED;
+  const odd = volume < smallest || volume > largest ? 1.35 : 1;
   return {
-    thrust: usable(size.ct) ? Math.hypot(0.02, sigmaOf(size.ct)) : ct,
-    power: usable(size.cp) ? Math.hypot(0.03, sigmaOf(size.cp), usable(size.ct) ? 0 : 1.5 * ct) : power,
-    resistance: usable(motors.resistance) ? Math.hypot(0.25, sigmaOf(motors.resistance)) : 0.33,
-    loss: usable(motors.noLoadCurrent) ? Math.hypot(0.2, sigmaOf(motors.noLoadCurrent)) : 0.4,
+    thrust,
+    power: atThrust,
+    resistance: usable(motors.resistance) ? Math.hypot(0.25, sigmaOf(motors.resistance)) : 0.33 * odd,
+    loss: usable(motors.noLoadCurrent) ? Math.hypot(0.2, sigmaOf(motors.noLoadCurrent)) : 0.4 * odd,
     kv: 0.03,
-    partLoad: 0.35,
+    partLoad: 0.35 * odd,
     throttle: 0.03,
     packResistance: 0,
     capacity: 0,

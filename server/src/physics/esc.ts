@@ -25,8 +25,8 @@ export const throttleOfDuty = (duty: number, offset = 0): number => {
 /**
  * Extra current in A that a controller draws at half duty, over what turns the motor: current ripple and switching. The
  * textbook motor reads 20–40 % too little below a third of full throttle without it. It falls to nothing at full
- * throttle; a winding of low resistance has low inductance too, and ripples more. Form and size fitted (2019–2020
- * stands, 7–16 V), so the resistance is held to the range of those motors.
+ * throttle; a winding of low resistance has low inductance too, and ripples more. Form and size fitted on the
+ * stands named in propeller.ts (7–17 V), so the resistance is held to the range of those motors.
  */
 export const rippleCurrent = (pathResistance: number): number =>
   RIPPLE / Math.max(LEAST_FITTED_RESISTANCE, pathResistance) ** 2;

@@ -3,6 +3,10 @@
  *
  * Form: first-order direct-current motor (M. Drela, "First-Order DC Electric Motor Model", MIT, 2007): torque = Kt·(I − I0),
  * voltage = speed/Kv + I·R. The loss torque grows with speed as hysteresis and eddy losses together do.
+ *
+ * What says "fitted" is fitted on the nine stand series named in propeller.ts, and leans on one published figure besides: the
+ * median power of 13 motors of 2,000 … 2,800 Kv at 150 gf and 11.1 V (Cao & Strawson 2018). Motors of one size and Kv differ by
+ * a third in part-load current, and nothing on a nameplate tells which is which.
  */
 import { clamp, KT_OF_UNIT_KV } from './constants';
 
@@ -28,6 +32,9 @@ export interface Motor {
 
 /** Speed at which loss torque is stated, rev/s (15,000 rpm). */
 export const LOSS_SPEED = 250;
+
+/** Stator volumes of the motors fitted on, mm³ as `statorVolume` gives it, and a little beyond. */
+export const STATOR_VOLUME_FITTED: readonly [number, number] = [1500, 12_000];
 
 /** Stator volume d²·h in mm³ (without π/4). */
 export const statorVolume = (m: MotorSize): number => m.statorDiameterMm ** 2 * m.statorHeightMm;

@@ -4,6 +4,7 @@ import type { Contradiction } from './calibrate';
 import type { CraftInput, PropellerInput } from './craft';
 import type { CraftValues } from './craft-values';
 import { dutyOfThrottle } from './esc';
+import { type MotorSize, STATOR_VOLUME_FITTED, statorVolume } from './motor';
 import { PITCH_RATIO_FITTED } from './propeller';
 
 export type NoticeCode =
@@ -13,6 +14,8 @@ export type NoticeCode =
   | 'blades-outside-fit'
   /** Smaller than 2.2 or larger than 10 inches. */
   | 'size-outside-fit'
+  /** The stator is smaller or larger than those the motor laws were fitted on. */
+  | 'motor-outside-fit'
   /** Below four inches the data are few. */
   | 'small-propeller'
   /** The gain of a duct is an estimate. */
@@ -39,9 +42,13 @@ export interface Notice {
 
 const INCH = 0.0254;
 
-/** What the propeller's size alone tells. */
-export function propellerNotices(p: PropellerInput): Notice[] {
+/** What the sizes of motor and propeller alone tell. */
+export function sizeNotices(m: MotorSize, p: PropellerInput): Notice[] {
   const notices: Notice[] = [];
+  const volume = statorVolume(m);
+  const [smallest, largest] = STATOR_VOLUME_FITTED;
+  if (volume < smallest || volume > largest)
+    notices.push({ code: 'motor-outside-fit', details: { volume, smallest, largest } });
   const ratio = p.pitch / p.diameter;
   const inches = p.diameter / INCH;
   const [low, high] = PITCH_RATIO_FITTED;
@@ -55,7 +62,7 @@ export function propellerNotices(p: PropellerInput): Notice[] {
 
 /** What the solved craft tells. */
 export function craftNotices(input: CraftInput, v: CraftValues, contradictions: readonly Contradiction[]): Notice[] {
-  const notices = propellerNotices(input.propeller);
+  const notices = sizeNotices(input.motors, input.propeller);
   if (input.motors.coaxial) notices.push({ code: 'coaxial-estimated', details: {} });
   if (v.full.ok && v.full.value.tipMach > 0.65)
     notices.push({ code: 'tip-mach-high', details: { tipMach: v.full.value.tipMach } });

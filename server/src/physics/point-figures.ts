@@ -9,7 +9,7 @@ import { clamp, G } from './constants';
 import { type MotorsInput, type PropellerInput, rotorFaultOf, rotorOf, rotorSigmas, type ThrustRow } from './craft';
 import { dutyOfThrottle, throttleOfDuty } from './esc';
 import { FACTOR_COUNT, FACTORS, type FactorVector, independent, indexOf, sigmaAt, spreadOf } from './factors';
-import { type Notice, propellerNotices } from './notices';
+import { type Notice, sizeNotices } from './notices';
 import { atDuty, atThrust, type OperatingPoint, stand } from './operating-point';
 import { badInput, type Outcome, possible } from './result';
 
@@ -141,5 +141,5 @@ export function operatingPoint(input: PointInput): Outcome<StandPoint> {
     const most = key === 'throttle' ? 1 : undefined;
     figures[key] = figureOf(value, spreadOf(belief, gradient), UNITS[key], basis, most);
   }
-  return possible({ figures, notices: propellerNotices(input.propeller), basis });
+  return possible({ figures, notices: sizeNotices(input.motor, input.propeller), basis });
 }

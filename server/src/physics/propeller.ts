@@ -58,7 +58,8 @@ export const PITCH_RATIO_FITTED: readonly [number, number] = [0.3, 1.3];
 /**
  * ln CT = level + pitch·x + curve·x² + blades·ln(blades/2), x = ln(pitch/diameter/0.7). Aeroplane outlines are fitted on the
  * static tests of 157 propellers of 2–10 inch (UIUC Propeller Data Site, volumes 1–3; Brandt, Deters, Ananda, Dantsker,
- * Selig); `multirotor` on thrust stands (Cao & Strawson 2018; three others, 2019–2021) with the same curve.
+ * Selig); `multirotor` on nine thrust-stand series of 5–10 inch (Cao & Strawson 2018; alspitz/esc_test 2019;
+ * ctu-mrs/ctu-mrs.github.io), with the curve of the aeroplane ones.
  */
 const CT = { level: -2.122, pitch: 0.534, curve: -0.223, blades: 0.589 };
 const CT_MULTIROTOR = { level: -2.114, pitch: 0.431, curve: -0.223, blades: 0.359 };
