@@ -46,6 +46,7 @@ const INCH = 0.0254;
 export function readStatics(csv: string): StaticCase[] {
   const [head = '', ...lines] = csv.trim().split(/\r?\n/);
   const column = (name: string): number => head.split(',').indexOf(name);
+  if (column('CT') < 0 || column('CP') < 0) return [];
   const at = {
     prop: column('prop'),
     family: column('family'),
@@ -70,9 +71,10 @@ export function readStatics(csv: string): StaticCase[] {
       };
       cases.set(name, one);
     }
-    one.rows.push({ speed: Number(f[rpm]) / 60, ct: Number(f[ct]), cp: Number(f[cp]) });
+    const row = { speed: Number(f[rpm]) / 60, ct: Number(f[ct]), cp: Number(f[cp]) };
+    if (row.speed > 0 && row.ct > 0 && row.cp > 0) one.rows.push(row);
   }
-  return [...cases.values()];
+  return [...cases.values()].filter((c) => c.rows.length > 0 && c.diameter > 0 && c.pitch > 0 && c.blades > 0);
 }
 
 interface StandJson {
@@ -91,9 +93,10 @@ interface StandJson {
 
 /** Thrust-stand series from a JSON list; entries of another kind than `bench` are left out. */
 export function readStands(json: string): StandCase[] {
-  const all = JSON.parse(json) as readonly StandJson[];
-  return all
-    .filter((s) => s.kind === 'bench')
+  const all: unknown = JSON.parse(json);
+  if (!Array.isArray(all)) return [];
+  return (all as readonly StandJson[])
+    .filter((s) => s.kind === 'bench' && s.motor?.statorD > 0 && s.motor.statorH > 0 && s.motor.kv > 0)
     .map((s) => ({
       name: s.id,
       statorDiameterMm: s.motor.statorD,
@@ -102,12 +105,15 @@ export function readStands(json: string): StandCase[] {
       diameter: s.propeller.diameterIn * INCH,
       pitch: s.propeller.pitchIn * INCH,
       blades: s.propeller.blades,
-      rows: (s.points ?? []).map((p) => ({
-        throttle: p.throttle ?? undefined,
-        thrust: p.thrustN,
-        voltage: p.volts,
-        current: p.amps,
-        rpm: p.rpm ?? undefined,
-      })),
-    }));
+      rows: (s.points ?? [])
+        .filter((p) => p.thrustN > 0 && p.volts > 0 && p.amps > 0)
+        .map((p) => ({
+          throttle: p.throttle ?? undefined,
+          thrust: p.thrustN,
+          voltage: p.volts,
+          current: p.amps,
+          rpm: p.rpm ?? undefined,
+        })),
+    }))
+    .filter((c) => c.rows.length > 0);
 }
