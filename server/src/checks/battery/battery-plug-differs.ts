@@ -1,8 +1,6 @@
 /** The pack's plug and the craft's plug are of different kinds or the same half. */
+import { samePlug } from '../../plan/battery-plugs';
 import { check } from '../check';
-
-/** Plugs that mate though their names differ. */
-const family = (plug: string): string => plug.replace(/^XT60H$/, 'XT60').replace(/^XT90-S$/, 'XT90');
 
 export default check({
   id: 'battery-plug-differs',
@@ -16,7 +14,7 @@ export default check({
   may: { packHalf: 'pack.plug-half', craftHalf: 'battery-lead.plug-half' },
   judge({ pack, craft, packHalf, craftHalf }) {
     if (pack.value === 'none' || craft.value === 'none') return undefined;
-    if (family(pack.value) !== family(craft.value))
+    if (!samePlug(pack.value, craft.value))
       return {
         at: craft,
         with: [{ fact: pack, says: `the pack has ${pack.value}` }],

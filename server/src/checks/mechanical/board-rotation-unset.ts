@@ -15,6 +15,9 @@ export default check({
   source: 'board alignment setting of widely used open flight firmware',
   needs: { rotated: 'flight-controller.rotated' },
   may: { set: 'setup.board-rotation' },
+  // A board that nobody speaks of points forward.
+  when: (craft) =>
+    craft.roles['flight-controller']?.rotated !== undefined || (craft.said.setup?.['board-rotation']?.value ?? 0) !== 0,
   judge({ rotated, set }) {
     const angle = turn(rotated.value);
     if (!set) {

@@ -11,6 +11,8 @@ export default check({
   remedy: 'Take screws with the thread of the standoffs.',
   source: 'ISO 261 metric threads',
   needs: { standoffs: 'frame.standoff-thread', screws: 'frame.frame-screws' },
+  // Small frames have neither.
+  when: (craft) => craft.roles.frame?.['standoff-thread'] !== undefined,
   judge({ standoffs, screws }, craft) {
     const bought = [...(craft.roles.fasteners?.entries.values() ?? [])].filter(
       (one) => one.for?.value === 'frame' && one.screw,

@@ -1,0 +1,55 @@
+/** The share of the pack in the weight of the craft is unusual. */
+
+import { check } from '../check';
+import { percent } from '../words';
+
+export default check({
+  id: 'pack-share-of-weight',
+  group: 'battery',
+  title: 'Pack weighs unusually much or little',
+  severity: 'information',
+  why: 'Beyond about half of the weight more battery hardly adds flight time; far below a fifth the craft could carry more.',
+  remedy: 'Compare the flight time with the next smaller and larger pack.',
+  source: 'common practice: 20 to 45 % on open craft, up to 50 % for long range',
+  needs: { pack: 'pack.weight', weight: 'worked.pack-weight' },
+  judge({ pack, weight }, craft) {
+    const share = pack.value / weight.value.ready.value;
+    const long = craft.said.craft?.value === 'long-range-7' || craft.said.craft?.value === 'lifter-10';
+    if (share <= (long ? 0.55 : 0.5) && share >= 0.15) return undefined;
+    return {
+      at: pack,
+      message:
+        share > 0.4
+          ? `The pack is ${percent(share)} of the weight. More battery hardly adds time from here; a lighter one may fly as long and better.`
+          : `The pack is only ${percent(share)} of the weight. The craft could carry a larger one for longer flights.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    weight: 60 g
+  motors:
+    weight: 9 g
+    count: 4
+packs:
+  main:
+    cells: 4S
+    weight: «220 g»
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    weight: 60 g
+  motors:
+    weight: 9 g
+    count: 4
+packs:
+  main:
+    cells: 4S
+    weight: 70 g
+`,
+});

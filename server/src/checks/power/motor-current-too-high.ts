@@ -1,0 +1,57 @@
+/** The motor draws more at full throttle than its maker allows. */
+
+import { check } from '../check';
+import { amperes } from '../words';
+
+export default check({
+  id: 'motor-current-too-high',
+  group: 'power',
+  title: 'Motor driven above its own rating',
+  severity: 'warning',
+  why: 'A motor above its current overheats: magnets weaken and the enamel of the winding chars.',
+  remedy: 'Take a smaller or flatter propeller, fewer cells, or a larger motor.',
+  source: "modelled current of this motor, propeller and pack at full throttle, against the maker's figure",
+  needs: { rating: 'motors.peak-current', drawn: 'worked.pack-motor-current' },
+  may: { limit: 'flight.throttle-limit' },
+  judge({ rating, drawn, limit }) {
+    const share = Math.min(1, limit?.value ?? 1) ** 2;
+    const typical = drawn.value.typical * share;
+    const most = rating.value.current;
+    if (typical <= most) return undefined;
+    return {
+      at: rating,
+      with: [{ fact: drawn, says: `about ${amperes(typical)} at full throttle` }],
+      message: `The motor may draw ${amperes(most)}${rating.value.duration ? ` for ${rating.value.duration} s` : ''}; the model gives about ${amperes(typical)} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  motors:
+    stator: 2207
+    kv: 1850
+    peak-current: «15 A for 10 s»
+  propellers:
+    size: 5.1x4.3x3
+packs:
+  main:
+    cells: 6S
+    capacity: 1300 mAh
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  motors:
+    stator: 2207
+    kv: 1850
+    peak-current: 45 A for 10 s
+  propellers:
+    size: 5.1x4.3x3
+packs:
+  main:
+    cells: 6S
+    capacity: 1300 mAh
+`,
+});

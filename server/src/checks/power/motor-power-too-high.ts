@@ -1,0 +1,58 @@
+/** The motor takes more power at full throttle than its maker allows. */
+
+import { check } from '../check';
+import { watts } from '../words';
+
+export default check({
+  id: 'motor-power-too-high',
+  group: 'power',
+  title: 'Motor driven above its power',
+  severity: 'warning',
+  why: 'Power above the rating is heat in the winding.',
+  remedy: 'Take a smaller or flatter propeller, fewer cells, or a larger motor.',
+  source: "modelled power of this motor, propeller and pack at full throttle, against the maker's figure",
+  needs: { rating: 'motors.peak-power', values: 'worked.pack-values' },
+  may: { limit: 'flight.throttle-limit' },
+  when: (craft) => craft.roles.motors?.['peak-power'] !== undefined,
+  judge({ rating, values, limit }) {
+    const { full } = values.value;
+    if (!full.ok) return undefined;
+    const share = Math.min(1, limit?.value ?? 1) ** 2;
+    const taken = full.value.escCurrent * full.value.busVoltage * share;
+    if (taken <= rating.value) return undefined;
+    return {
+      at: rating,
+      message: `The motor may take ${watts(rating.value)}; the model gives about ${watts(taken)} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  motors:
+    stator: 2207
+    kv: 1850
+    peak-power: «300 W»
+  propellers:
+    size: 5.1x4.3x3
+packs:
+  main:
+    cells: 6S
+    capacity: 1300 mAh
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  motors:
+    stator: 2207
+    kv: 1850
+    peak-power: 900 W
+  propellers:
+    size: 5.1x4.3x3
+packs:
+  main:
+    cells: 6S
+    capacity: 1300 mAh
+`,
+});

@@ -1,0 +1,39 @@
+/** The radio power to be set is not among the transmitter's levels. */
+
+import { check } from '../check';
+import { watts } from '../words';
+
+export default check({
+  id: 'power-level-not-offered',
+  group: 'video',
+  title: 'Power level that the transmitter does not have',
+  severity: 'warning',
+  why: 'The firmware sets the nearest level it knows, which may be far more than was meant.',
+  remedy: 'Choose one of its levels.',
+  source: "the maker's list of levels",
+  needs: { level: 'video-transmitter.level', levels: 'video-transmitter.levels' },
+  judge({ level, levels }) {
+    if (levels.items.some((item) => Math.abs(item.value / level.value - 1) < 0.02)) return undefined;
+    return {
+      at: level,
+      with: [{ fact: levels, says: `it has ${levels.text}` }],
+      message: `The transmitter has the levels ${levels.text}; ${watts(level.value)} is not among them. Choose one of those.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  video-transmitter:
+    level: «400 mW»
+    levels: 25 mW, 200 mW, 600 mW
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  video-transmitter:
+    level: 600 mW
+    levels: 25 mW, 200 mW, 600 mW
+`,
+});
