@@ -221,7 +221,7 @@ export function rotorSigmas(motors: MotorsInput, size: PropellerInput): Record<F
   // Below four inches the data are few, below 2.2 inches there are none.
   const [ct, power] = inches < 2.2 ? [0.29, 0.2] : inches < 4 ? [0.24, 0.16] : [0.11, 0.1];
   const aeroplane = size.blade !== undefined && size.blade !== 'multirotor' ? 1.25 : 1;
-  const duct = size.ducted ? 1.25 : 1;
+  const duct = size.ducted ? 1.35 : 1;
   const thrust = usable(size.ct) ? Math.hypot(0.02, sigmaOf(size.ct)) : ct * aeroplane * duct;
   // CP is measured apart from CT: at a given thrust its share of the doubt in CT stays, as the power 1.5.
   const atThrust = usable(size.cp) ? Math.hypot(0.03, sigmaOf(size.cp), 1.5 * thrust) : power * aeroplane * duct;

@@ -23,7 +23,9 @@ function packLines(pack: PackCard, several: boolean): string[] {
     lines.push(`  ${group.question}`);
     for (const figure of group.figures) {
       const range = rangeText(figure);
-      lines.push(`    ${figure.title.padEnd(44)} ${valueText(figure).padStart(9)}${range ? `   typically ${range}` : ''}   ${basisWords[figure.basis]}`);
+      lines.push(
+        `    ${figure.title.padEnd(44)} ${valueText(figure).padStart(9)}${range ? `   typically ${range}` : ''}   ${basisWords[figure.basis]}`,
+      );
     }
     for (const remark of group.remarks) lines.push(wrap(remark, '    '));
   }
@@ -55,7 +57,9 @@ export function cardAsMarkdown(card: Card): string {
   for (const pack of card.packs) {
     if (card.packs.length > 1) parts.push(`**With the pack ${escapeMarkdown(pack.pack)}**`);
     for (const group of pack.groups) {
-      const figures = group.figures.map((figure) => `- ${figure.title}: **${valueText(figure)}**${rangeText(figure) ? ` (${rangeText(figure)})` : ''}`);
+      const figures = group.figures.map(
+        (figure) => `- ${figure.title}: **${valueText(figure)}**${rangeText(figure) ? ` (${rangeText(figure)})` : ''}`,
+      );
       const remarks = group.remarks.map((remark) => `- ${remark}`);
       parts.push(`**${group.question}**\n\n${[...figures, ...remarks].join('\n')}`);
     }
@@ -64,15 +68,25 @@ export function cardAsMarkdown(card: Card): string {
   return `${parts.join('\n\n')}\n`;
 }
 
-export const escapeMarkdown = (text: string): string => text.replace(/[\\`*_{}[\]()#+\-.!|<>~]/g, '\\$&').replace(/[\r\n]+/g, ' ');
+export const escapeMarkdown = (text: string): string =>
+  text.replace(/[\\`*_{}[\]()#+\-.!|<>~]/g, '\\$&').replace(/[\r\n]+/g, ' ');
 
 export function cardAsJson(card: Card): unknown {
   const figures = (pack: PackCard): Record<string, unknown> =>
-    Object.fromEntries(pack.groups.flatMap((group) => group.figures.map(({ name, value, low, high, unit, basis }) => [name, { value, low, high, unit, basis }])));
+    Object.fromEntries(
+      pack.groups.flatMap((group) =>
+        group.figures.map(({ name, value, low, high, unit, basis }) => [name, { value, low, high, unit, basis }]),
+      ),
+    );
   return {
     name: card.name,
     craft: card.craft ?? null,
-    packs: Object.fromEntries(card.packs.map((pack) => [pack.pack || 'none', { figures: figures(pack), remarks: pack.groups.flatMap((group) => group.remarks) }])),
+    packs: Object.fromEntries(
+      card.packs.map((pack) => [
+        pack.pack || 'none',
+        { figures: figures(pack), remarks: pack.groups.flatMap((group) => group.remarks) },
+      ]),
+    ),
     flown: card.flown,
     checks: card.checks,
   };

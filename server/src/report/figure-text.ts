@@ -20,8 +20,8 @@ const scales: Readonly<Record<CardFigure['unit'], Scale>> = {
   '1/s': { factor: 60, unit: 'rpm', digits: () => 0 },
   'N/W': { factor: 1000 / G, unit: 'g/W', digits: () => 1 },
   'N/m²': { factor: 1, unit: 'N/m²', digits: () => 0 },
-  'A·h': { factor: 1000, unit: 'mAh', digits: () => 0 },
-  'W·h': { factor: 1, unit: 'Wh', digits: () => 1 },
+  A·h: { factor: 1000, unit: 'mAh', digits: () => 0 },
+  W·h: { factor: 1, unit: 'Wh', digits: () => 1 },
 };
 
 const percentNames = new Set(['hover-throttle']);

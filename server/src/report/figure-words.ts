@@ -1,10 +1,12 @@
 /** Words for what the physics reports as codes: why there is no figure, what to measure, what to know. Computes nothing. */
-import { G } from '../physics/constants';
+
 import type { Impossible, Measurement, Notice } from '../physics';
+import { G } from '../physics/constants';
 
 export function whyNot(result: Impossible): string {
   const { details } = result;
-  const number = (key: string, digits = 1): string => (details[key] === undefined ? '?' : details[key]!.toFixed(digits));
+  const number = (key: string, digits = 1): string =>
+    details[key] === undefined ? '?' : details[key]!.toFixed(digits);
   switch (result.why) {
     case 'cannot-hover':
       return `It cannot hover: full throttle lifts less than its weight${details.thrust !== undefined && details.weight !== undefined ? ` (${Math.round((details.thrust / G) * 1000)} g of ${Math.round((details.weight / G) * 1000)} g)` : ''}. Make it lighter, or take larger propellers or another motor.`;
@@ -47,6 +49,8 @@ export function noticeWords(notice: Notice): string {
       return `Propellers with ${n('blades', 0)} blades are outside those the model was made from.`;
     case 'size-outside-fit':
       return `A ${n('inches')} in propeller is outside the sizes the model was made from, so the range is wide.`;
+    case 'motor-outside-fit':
+      return `Motors of this stator (${n('volume', 0)} mm³) are outside those the motor model was made from, so the range is wide.`;
     case 'small-propeller':
       return 'Below 4 in few propellers were measured, so the range is wide.';
     case 'duct-estimated':

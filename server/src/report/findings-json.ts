@@ -21,7 +21,13 @@ export function findingsAsJson(analyses: readonly Analysis[], where: Where): unk
       notChecked: new Set(analyses.flatMap((analysis) => analysis.notChecked.map((one) => one.check))).size,
     },
     findings: findings.map((finding) => findingAsJson(finding, where)),
-    notChecked: analyses.flatMap((analysis) => analysis.notChecked.map((one) => ({ check: one.check, file: where.name(analysis.file.uri), missing: one.missing }))),
+    notChecked: analyses.flatMap((analysis) =>
+      analysis.notChecked.map((one) => ({
+        check: one.check,
+        file: where.name(analysis.file.uri),
+        missing: one.missing,
+      })),
+    ),
   };
 }
 
@@ -41,5 +47,8 @@ export function findingAsJson(finding: Finding, where: Where): unknown {
 
 function placeAsJson(place: Place, where: Where): { file: string; range: unknown } {
   const lines = where.file(place.file)?.lines ?? [0];
-  return { file: where.name(place.file), range: { start: positionAt(lines, place.span.start), end: positionAt(lines, place.span.end) } };
+  return {
+    file: where.name(place.file),
+    range: { start: positionAt(lines, place.span.start), end: positionAt(lines, place.span.end) },
+  };
 }
