@@ -9,7 +9,9 @@ import { cellVoltage } from './cell-voltage';
 import { type CraftHarness, contactsOf, craftHarness } from './craft-harness';
 import { type FlightInput, flightInput } from './flight-input';
 import { motorScrew } from './motor-screw';
+import { type PortPlan, planPorts } from './ports';
 import { type PropellerGap, propellerGap } from './propeller-gap';
+import { planRails, type Rails } from './rails';
 import { stackHeight, stackScrew } from './stack';
 import { type Weight, weightOf } from './weight';
 
@@ -41,6 +43,10 @@ export interface WorkedAt {
   /** Contacts of the sockets for the cable between ESC and flight controller, said or counted. */
   'worked.esc-contacts': Worked<number>;
   'worked.controller-contacts': Worked<number>;
+  /** Which device goes to which serial port. */
+  'worked.ports': Worked<PortPlan>;
+  /** What is taken from each rail of the flight controller. */
+  'worked.rails': Worked<Rails>;
 }
 
 const flight = ['motors.stator', 'motors.kv', 'propellers.size', 'pack.cells', 'pack.capacity'] as const;
@@ -60,6 +66,8 @@ export const restsOn: { readonly [K in keyof WorkedAt]: readonly (keyof FactAt)[
   'worked.harness': ['esc.controller-socket.pins', 'flight-controller.esc-socket.pins'],
   'worked.esc-contacts': ['esc.controller-socket.contacts'],
   'worked.controller-contacts': ['flight-controller.esc-socket.contacts'],
+  'worked.ports': ['flight-controller.uarts'],
+  'worked.rails': ['flight-controller.regulators'],
 };
 
 export function worked<K extends keyof WorkedAt>(
@@ -108,6 +116,18 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
     }),
   'worked.esc-contacts': (craft) => counted(craft.roles.esc?.['controller-socket']),
   'worked.controller-contacts': (craft) => counted(craft.roles['flight-controller']?.['esc-socket']),
+  'worked.ports': (craft) =>
+    once(craft, 'ports', () => {
+      const plan = planPorts(craft);
+      const rests = craft.roles['flight-controller']?.uarts;
+      return plan && rests && { ...rests, value: plan };
+    }),
+  'worked.rails': (craft) =>
+    once(craft, 'rails', () => {
+      const rails = planRails(craft);
+      const rests = craft.roles['flight-controller']?.regulators;
+      return rails && rests && { ...rests, value: rails };
+    }),
 };
 
 function counted(socket: Parameters<typeof contactsOf>[0]): Worked<number> | undefined {

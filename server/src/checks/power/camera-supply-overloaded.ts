@@ -1,0 +1,56 @@
+/** The camera takes more than the transmitter gives it. */
+
+import { check } from '../check';
+import { amperes } from '../words';
+
+export default check({
+  id: 'camera-supply-overloaded',
+  group: 'power',
+  title: 'Camera supply of the transmitter overloaded',
+  severity: 'warning',
+  why: 'The small regulator in the transmitter gets hot and the picture fails.',
+  remedy: 'Feed the camera from the flight controller.',
+  source: 'common practice',
+  needs: { camera: 'camera.current', gives: 'video-transmitter.camera-supply.current' },
+  when: (craft) => craft.said.wiring?.entries.get('camera')?.power !== undefined,
+  judge({ camera, gives }, craft) {
+    const rail = craft.said.wiring?.entries.get('camera')?.power;
+    if (rail?.value.of !== 'video-transmitter' || camera.value <= gives.value) return undefined;
+    return {
+      at: rail,
+      with: [
+        { fact: gives, says: `it gives ${gives.text}` },
+        { fact: camera, says: `the camera draws ${camera.text}` },
+      ],
+      message: `The camera draws ${amperes(camera.value)} from the transmitter, which gives ${amperes(gives.value)}. Feed it from the flight controller.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  camera:
+    current: 350 mA
+  video-transmitter:
+    camera-supply:
+      voltage: 5 V
+      current: 300 mA
+wiring:
+  camera:
+    power: «video-transmitter 5V»
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  camera:
+    current: 250 mA
+  video-transmitter:
+    camera-supply:
+      voltage: 5 V
+      current: 300 mA
+wiring:
+  camera:
+    power: video-transmitter 5V
+`,
+});
