@@ -12,7 +12,7 @@ export default check({
   remedy: 'Feed the camera from the flight controller.',
   source: 'common practice',
   needs: { camera: 'camera.current', gives: 'video-transmitter.camera-supply.current' },
-  when: (craft) => craft.said.wiring?.entries.get('camera')?.power !== undefined,
+  when: (craft) => craft.said.wiring?.entries.get('camera')?.power?.value.of === 'video-transmitter',
   judge({ camera, gives }, craft) {
     const rail = craft.said.wiring?.entries.get('camera')?.power;
     if (rail?.value.of !== 'video-transmitter' || camera.value <= gives.value) return undefined;

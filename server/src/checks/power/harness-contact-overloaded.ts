@@ -1,5 +1,6 @@
 /** The regulators of the flight controller draw more through the cable than its contacts carry. */
 import { cellVoltage } from '../../plan/cell-voltage';
+import { joinsBoards } from '../../plan/craft-harness';
 import { check } from '../check';
 import { amperes, watts } from '../words';
 
@@ -14,6 +15,7 @@ export default check({
   source: 'JST ratings as reported: 1 A for SH and GH, 2 A for PH; 85 % regulator efficiency is common practice',
   needs: { rails: 'worked.rails', harness: 'worked.harness', cells: 'pack.cells' },
   may: { chemistry: 'pack.chemistry', own: 'pack.landing-voltage', series: 'harness.series' },
+  when: joinsBoards,
   judge({ rails, harness, cells, chemistry, own, series }) {
     const { reading } = harness.value;
     const joined = reading.pairs.filter((pair) => pair.from === 'VBAT' && pair.to === 'VBAT').length;

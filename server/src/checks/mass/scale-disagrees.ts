@@ -1,0 +1,57 @@
+/** The craft on the scale weighs noticeably more or less than its parts together. */
+
+import { check } from '../check';
+import { grams } from '../words';
+
+export default check({
+  id: 'scale-disagrees',
+  group: 'mass',
+  title: 'Parts do not add up to what the scale says',
+  severity: 'warning',
+  why: 'A part is missing in the list, or has a wrong weight; what rests on the parts is off.',
+  remedy: 'Add what is missing, or weigh the parts again.',
+  source: 'sum of the parts with its range; a tenth of leeway',
+  needs: { scale: 'flight.weighed', weight: 'worked.pack-weight' },
+  when: (craft, pack) =>
+    craft.said.flight?.weighed !== undefined && (craft.said.flight.pack?.value ?? craft.packs[0]?.name) === pack?.name,
+  judge({ scale, weight }) {
+    const { dry, packRow } = weight.value;
+    if (!packRow) return undefined;
+    const low = dry.low + packRow.mass.low;
+    const high = dry.high + packRow.mass.high;
+    const sum = dry.value + packRow.mass.value;
+    if (scale.value >= low * 0.95 && scale.value <= high * 1.05 && Math.abs(scale.value / sum - 1) < 0.15)
+      return undefined;
+    if (Math.abs(scale.value / sum - 1) < 0.06) return undefined;
+    return {
+      at: scale,
+      message: `The scale says ${grams(scale.value)}, the parts make ${grams(sum)} (${grams(low)} to ${grams(high)}). ${scale.value > sum ? 'Something is missing in the list' : 'A part is listed too heavy'}, or a weight is wrong. Add or correct it.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    weight: 300 g
+packs:
+  main:
+    cells: 6S
+    weight: 200 g
+flight:
+  weighed: «640 g»
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    weight: 300 g
+packs:
+  main:
+    cells: 6S
+    weight: 200 g
+flight:
+  weighed: 520 g
+`,
+});

@@ -1,0 +1,58 @@
+/** Full throttle lifts less than the craft weighs, or hardly more. */
+
+import { check } from '../check';
+import { grams, ratio } from '../words';
+
+export default check({
+  id: 'craft-cannot-hover',
+  group: 'propulsion',
+  title: 'Craft is too heavy to lift',
+  severity: 'error',
+  why: 'A craft that hovers near full throttle cannot climb, brake or hold against wind.',
+  remedy: 'Take larger propellers or motors, more cells, or less load.',
+  source: 'modelled static thrust on a full pack; 1.5 times the weight as the least that can be flown: common practice',
+  needs: { values: 'worked.pack-values', kv: 'motors.kv' },
+  judge({ values, kv }) {
+    const { full, hover } = values.value;
+    if (!full.ok) return undefined;
+    const lift = full.value.thrustToWeight;
+    if (hover.ok && lift >= 1.5) return undefined;
+    const weight = full.value.thrust / lift / 9.80665;
+    return {
+      at: kv,
+      message: `Full throttle on a full pack lifts about ${ratio(lift)} times the weight of ${grams(weight)}. ${lift < 1 ? 'It does not leave the ground.' : 'It can hardly climb or brake.'} Use larger propellers or motors, more cells, or carry less.`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    weight: 900 g
+  motors:
+    stator: 1404
+    kv: «3800»
+  propellers:
+    size: 3x2x3
+packs:
+  main:
+    cells: 4S
+    capacity: 850 mAh
+`,
+  good: `
+dryfit: build
+name: Example
+parts:
+  frame:
+    weight: 60 g
+  motors:
+    stator: 1404
+    kv: 3800
+  propellers:
+    size: 3x2x3
+packs:
+  main:
+    cells: 4S
+    capacity: 850 mAh
+`,
+});

@@ -1,0 +1,47 @@
+/** The channel with the width of its picture reaches outside the span of the region's profile. */
+import { channelOf, channelsInside, halfWidth } from '../../plan/video-channels';
+import { check } from '../check';
+import { dated, hasProfile, profileFor } from '../region';
+
+export default check({
+  id: 'channel-outside-profile',
+  group: 'rules',
+  title: 'Channel outside the span of your profile',
+  severity: 'warning',
+  why: 'Outside the span other services send; an analog picture takes about 18 MHz, not just the middle.',
+  remedy: 'Choose a channel wholly inside.',
+  source: 'dated profiles in plan/rules.ts; channel tables of widely used open flight firmware',
+  needs: { channel: 'video-transmitter.channel' },
+  when: (craft) =>
+    hasProfile(craft) && channelOf(craft.roles['video-transmitter']?.channel?.value ?? 'R1').is === 'known',
+  judge({ channel }, craft) {
+    const profile = profileFor(craft);
+    const at = channelOf(channel.value);
+    if (!profile || at.is !== 'known') return undefined;
+    const [least, most] = profile.video.span;
+    if (at.megahertz - halfWidth >= least && at.megahertz + halfWidth <= most) return undefined;
+    const outside = at.megahertz < least || at.megahertz > most;
+    const near = channelsInside(least, most, at.megahertz).slice(0, 3).join(', ');
+    return {
+      at: channel,
+      severity: outside ? 'warning' : 'information',
+      message: `${channel.text} lies at ${at.megahertz} MHz${outside ? '' : ` and reaches ${halfWidth} MHz to either side`}; your profile has ${least} to ${most} MHz ${profile.video.note}. The nearest channels inside are ${near}. ${dated(profile)}`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+region: EU
+parts:
+  video-transmitter:
+    channel: «E1»
+`,
+  good: `
+dryfit: build
+name: Example
+region: EU
+parts:
+  video-transmitter:
+    channel: F1
+`,
+});

@@ -1,0 +1,52 @@
+/** The craft is above the weight from which the region's profile expects a broadcast of its identity, and has no module. */
+
+import { check } from '../check';
+import { dated, profileFor } from '../region';
+import { grams } from '../words';
+
+export default check({
+  id: 'remote-id-expected',
+  group: 'rules',
+  title: 'Your profile expects identification by radio',
+  severity: 'warning',
+  why: 'A module costs 7 to 20 g, a place and sometimes a serial port; that is better known before buying.',
+  remedy: 'Add a module with its weight, or fly where none is expected.',
+  source: 'dated profiles in plan/rules.ts, each with its source',
+  needs: { weight: 'worked.pack-weight' },
+  when: (craft) => profileFor(craft)?.remoteId !== undefined && craft.roles['remote-id'] === undefined,
+  judge({ weight }, craft) {
+    const profile = profileFor(craft);
+    const expected = profile?.remoteId;
+    if (!profile || !expected || weight.value.ready.value <= expected.above) return undefined;
+    const later = expected.from !== undefined;
+    return {
+      at: weight,
+      severity: later ? 'information' : 'warning',
+      message: `Ready to fly with this pack the craft weighs about ${grams(weight.value.ready.value)}. Your profile expects a broadcast of its identity above ${grams(expected.above)}${later ? ` from ${expected.from} on` : ''}. Add a \`remote-id\` module with its weight, or fly where none is expected. ${dated(profile)}`,
+    };
+  },
+  bad: `
+dryfit: build
+name: Example
+region: US
+parts:
+  frame:
+    weight: 300 g
+packs:
+  main:
+    cells: «6S»
+    weight: 200 g
+`,
+  good: `
+dryfit: build
+name: Example
+region: US
+parts:
+  frame:
+    weight: 130 g
+packs:
+  main:
+    cells: 4S
+    weight: 80 g
+`,
+});

@@ -1,0 +1,48 @@
+/** Walks a build beside its field table and finds values outside the range their field names. Words nothing. */
+import type { Craft } from '../build/craft';
+import type { Fact } from '../build/fact';
+import { readQuantity } from '../text/quantity';
+import { fieldOf } from '../vocabulary';
+import type { Field } from '../vocabulary/field';
+
+export interface Unusual {
+  readonly fact: Fact<number>;
+  readonly least: string;
+  readonly most: string;
+  /** By more than a factor of two. */
+  readonly far: boolean;
+}
+
+export function unusualValues(craft: Craft): readonly Unusual[] {
+  const found: Unusual[] = [];
+  walk(craft.said, fieldOf.build, found);
+  return found;
+}
+
+function walk(value: unknown, field: Field | undefined, found: Unusual[]): void {
+  if (typeof value !== 'object' || value === null || !field) return;
+  if (field.is === 'quantity') {
+    const one = judge(value as Fact<number>, field);
+    if (one) found.push(one);
+  } else if (field.is === 'map') {
+    for (const [key, kid] of Object.entries(field.fields)) walk((value as Record<string, unknown>)[key], kid, found);
+  } else if (field.is === 'table') {
+    for (const kid of (value as { entries?: ReadonlyMap<string, unknown> }).entries?.values() ?? [])
+      walk(kid, field.of, found);
+  } else if (field.is === 'list') {
+    for (const kid of (value as { items?: readonly unknown[] }).items ?? []) walk(kid, field.of, found);
+  }
+}
+
+function judge(fact: Fact<number>, field: Field & { readonly is: 'quantity' }): Unusual | undefined {
+  const [least, most] = field.about.usual ?? [];
+  if (least === undefined || most === undefined || typeof fact.value !== 'number') return undefined;
+  const low = readQuantity(least, field.dimension);
+  const high = readQuantity(most, field.dimension);
+  if (!low.ok || !high.ok || (fact.value >= low.value - 1e-12 && fact.value <= high.value + 1e-12)) return undefined;
+  const far =
+    fact.value > high.value
+      ? fact.value > 2 * high.value && high.value > 0
+      : low.value > 0 && fact.value < low.value / 2;
+  return { fact, least, most, far };
+}
