@@ -2,7 +2,11 @@
 import { header } from './emit-fields.mjs';
 import { partKinds } from './schemas.mjs';
 
-const pascal = (kebab) => kebab.split(/[-_ ]/).map((word) => word[0].toUpperCase() + word.slice(1)).join('');
+const pascal = (kebab) =>
+  kebab
+    .split(/[-_ ]/)
+    .map((word) => word[0].toUpperCase() + word.slice(1))
+    .join('');
 
 export function emitFacts(schemas) {
   const interfaces = new Map();
@@ -18,8 +22,12 @@ export function emitFacts(schemas) {
   const type = (raw, rawFrom) => {
     const { schema, from } = schemas.follow(raw, rawFrom);
     const isPart = schema.$id?.includes('/parts/');
-    if (isPart && partKinds(schema, from).length > 0) return partKinds(schema, from).map(([kind]) => `${pascal(kind)}Facts`).join(' | ');
-    if (isPart) return named(pascal(schema.$id.split('/').pop().replace('.schema.json', '')), schemas.at(schema.$id), from);
+    if (isPart && partKinds(schema, from).length > 0)
+      return partKinds(schema, from)
+        .map(([kind]) => `${pascal(kind)}Facts`)
+        .join(' | ');
+    if (isPart)
+      return named(pascal(schema.$id.split('/').pop().replace('.schema.json', '')), schemas.at(schema.$id), from);
     const properties = schemas.propertiesOf(schema, from);
     if (properties.size > 0) return `Facts & { ${members(properties)} }`;
     if (schema.type === 'object') return `Table<${type(schema.additionalProperties, from)}>`;
@@ -27,7 +35,8 @@ export function emitFacts(schemas) {
     return leaf(schema);
   };
 
-  const members = (properties) => [...properties].map(([key, value]) => `readonly '${key}'?: ${type(value.schema, value.from)};`).join(' ');
+  const members = (properties) =>
+    [...properties].map(([key, value]) => `readonly '${key}'?: ${type(value.schema, value.from)};`).join(' ');
 
   const named = (name, schema, from) => {
     const key = `${name}Facts`;
@@ -44,7 +53,10 @@ export function emitFacts(schemas) {
     return `export interface ${pascal(kind)}FileFacts extends Facts { ${members(list)} }`;
   });
 
-  const { schema: any, from } = { schema: schemas.at('https://dryfit.example/schemas/parts/any-part.schema.json'), from: 'https://dryfit.example/schemas/parts/any-part.schema.json' };
+  const { schema: any, from } = {
+    schema: schemas.at('https://dryfit.example/schemas/parts/any-part.schema.json'),
+    from: 'https://dryfit.example/schemas/parts/any-part.schema.json',
+  };
   const byKind = partKinds(any, from).map(([kind, branch]) => `'${kind}': ${type(branch.schema, branch.from)};`);
   const paths = [];
   const walk = (raw, rawFrom, path) => {
@@ -67,10 +79,12 @@ export function emitFacts(schemas) {
   const pack = buildFields.get('packs').schema.additionalProperties;
   walk(pack, build.from, 'pack');
   for (const map of ['setup', 'flight', 'goals']) walk(buildFields.get(map).schema, build.from, map);
-  for (const key of ['name', 'craft', 'region', 'reference', 'budget', 'wiring', 'accept', 'gates']) walk(buildFields.get(key).schema, build.from, `build.${key}`);
+  for (const key of ['name', 'craft', 'region', 'reference', 'budget', 'wiring', 'accept', 'gates'])
+    walk(buildFields.get(key).schema, build.from, `build.${key}`);
   const bench = schemas.root('bench');
   walk(bench.schema, bench.from, 'bench');
-  const imports = "import type { Fact, Facts, Many, Table } from '../fact';\nimport type { Notations } from '../../text/notation';\n";
+  const imports =
+    "import type { Fact, Facts, Many, Table } from '../fact';\nimport type { Notations } from '../../text/notation';\n";
   return `${header}${imports}\n${[...interfaces.values()].join('\n')}\n${roots.join('\n')}\nexport interface PartFactsByKind { ${byKind.join(' ')} }
 /** The parts of a build by their role. */
 export interface RoleFacts { ${roleTypes.join(' ')} }

@@ -67,7 +67,9 @@ function local(node, from) {
 function flat(schema, schemas) {
   const copy = { ...schema };
   if (copy.unevaluatedProperties === false) {
-    const properties = Object.fromEntries([...schemas.propertiesOf(schema, schema.$id)].map(([key, value]) => [key, absolute(value.schema, value.from)]));
+    const properties = Object.fromEntries(
+      [...schemas.propertiesOf(schema, schema.$id)].map(([key, value]) => [key, absolute(value.schema, value.from)]),
+    );
     delete copy.allOf;
     delete copy.unevaluatedProperties;
     return { ...copy, properties, additionalProperties: false };
@@ -78,15 +80,34 @@ function flat(schema, schemas) {
 function absolute(node, from) {
   if (Array.isArray(node)) return node.map((item) => absolute(item, from));
   if (!node || typeof node !== 'object') return node;
-  return Object.fromEntries(Object.entries(node).map(([key, value]) => [key, key === '$ref' ? new URL(value, from).href : absolute(value, from)]));
+  return Object.fromEntries(
+    Object.entries(node).map(([key, value]) => [
+      key,
+      key === '$ref' ? new URL(value, from).href : absolute(value, from),
+    ]),
+  );
 }
 
 /** What only people and editors read; without it the validators are a third of the size. */
-const spokenKeywords = new Set(['$schema', 'title', 'description', 'examples', 'usual', 'explained', 'source', 'family', 'reference', 'keyPattern', 'commaList']);
+const spokenKeywords = new Set([
+  '$schema',
+  'title',
+  'description',
+  'examples',
+  'usual',
+  'explained',
+  'source',
+  'family',
+  'reference',
+  'keyPattern',
+  'commaList',
+]);
 
 function bare(node, isProperties = false) {
   if (Array.isArray(node)) return node.map((item) => bare(item));
   if (!node || typeof node !== 'object') return node;
   const entries = Object.entries(node).filter(([key]) => isProperties || !spokenKeywords.has(key));
-  return Object.fromEntries(entries.map(([key, value]) => [key, bare(value, !isProperties && (key === 'properties' || key === '$defs'))]));
+  return Object.fromEntries(
+    entries.map(([key, value]) => [key, bare(value, !isProperties && (key === 'properties' || key === '$defs'))]),
+  );
 }

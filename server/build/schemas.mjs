@@ -10,7 +10,8 @@ export function openSchemas(list) {
     const [file, pointer = ''] = address.split('#');
     let node = byId.get(file);
     if (!node) throw new Error(`no schema ${file}`);
-    for (const step of pointer.split('/').filter(Boolean)) node = node[step.replaceAll('~1', '/').replaceAll('~0', '~')];
+    for (const step of pointer.split('/').filter(Boolean))
+      node = node[step.replaceAll('~1', '/').replaceAll('~0', '~')];
     if (!node) throw new Error(`nothing at ${address}`);
     return node;
   };
@@ -25,11 +26,21 @@ export function openSchemas(list) {
   /** All properties of a map: of its `allOf` parts in the order head, own, tail. */
   const propertiesOf = (schema, from) => {
     const [head, ...rest] = (schema.allOf ?? []).filter((part) => part.$ref).map((part) => follow(part, from));
-    const of = (part) => (part ? Object.entries(part.schema.properties ?? {}).map(([key, value]) => [key, { schema: value, from: part.from }]) : []);
+    const of = (part) =>
+      part
+        ? Object.entries(part.schema.properties ?? {}).map(([key, value]) => [key, { schema: value, from: part.from }])
+        : [];
     const own = Object.entries(schema.properties ?? {}).map(([key, value]) => [key, { schema: value, from }]);
     return new Map([...of(head), ...own, ...rest.flatMap(of)]);
   };
-  return { list, byId, at, follow, propertiesOf, root: (kind) => ({ schema: byId.get(`${base}${kind}.schema.json`), from: `${base}${kind}.schema.json` }) };
+  return {
+    list,
+    byId,
+    at,
+    follow,
+    propertiesOf,
+    root: (kind) => ({ schema: byId.get(`${base}${kind}.schema.json`), from: `${base}${kind}.schema.json` }),
+  };
 }
 
 /** The part kinds that `any-part` tells apart, with the address of each one's schema. */

@@ -2,18 +2,18 @@
 import { type Craft, type LostUse, resolveCraft } from './build/craft';
 import { bySeverity, type Finding, fingerprintOf, type Severity } from './build/finding';
 import type { SettingsFileFacts } from './build/generated/facts';
+import { placeOf } from './build/read-facts';
 import { kidOf } from './build/slot';
 import type { SourceFile } from './build/source-file';
 import { list, structureFindings } from './build/structure';
-import { placeOf } from './build/read-facts';
 import { acceptFindings } from './checks/accept';
 import type { Check } from './checks/check';
 import { allChecks } from './checks/generated/all';
 import { missingFacts } from './checks/missing';
 import { type NotChecked, runChecks } from './checks/run';
 import { folderOf, type Workspace } from './library/workspace';
-import { nearest } from './text/nearest';
 import { limits } from './text/limits';
+import { nearest } from './text/nearest';
 
 export interface Analysis {
   readonly file: SourceFile;
@@ -49,14 +49,23 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
     if (run.notChecked.length > 0) findings.push(factsMissing(craft, run.notChecked));
   }
   const settings = workspace.settingsFor(uri);
-  const shown = held(findings.map((finding) => withSettings(finding, settings)).filter((finding): finding is Finding => finding !== undefined), file);
+  const shown = held(
+    findings
+      .map((finding) => withSettings(finding, settings))
+      .filter((finding): finding is Finding => finding !== undefined),
+    file,
+  );
   return { file, findings: shown, ran: [...new Set(ran)], notChecked, crafts };
 }
 
 export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string): readonly Craft[] {
   const builds = file.documents.filter((document) => document.kind === 'build');
   if (builds.length === 0) return [];
-  const around = { find: (id: string) => workspace.find(id, file.uri)?.layer, bench: workspace.benchFor(file.uri, bench), settings: workspace.settingsFor(file.uri) };
+  const around = {
+    find: (id: string) => workspace.find(id, file.uri)?.layer,
+    bench: workspace.benchFor(file.uri, bench),
+    settings: workspace.settingsFor(file.uri),
+  };
   return builds.flatMap((document) => resolveCraft(file, document, around) ?? []);
 }
 
@@ -80,12 +89,25 @@ function factsMissing(craft: Craft, notChecked: readonly NotChecked[]): Finding 
 function lostFindings(workspace: Workspace, craft: Craft): readonly Finding[] {
   return craft.lost.map((lost) => {
     const found = workspace.find(lost.id, craft.file);
-    const fixes = found ? [] : nearestParts(workspace, lost).map((id) => ({ title: `Use \`${id}\``, edits: [{ file: craft.file, span: lost.at.span, text: id }] }));
+    const fixes = found
+      ? []
+      : nearestParts(workspace, lost).map((id) => ({
+          title: `Use \`${id}\``,
+          edits: [{ file: craft.file, span: lost.at.span, text: id }],
+        }));
     const check = found ? 'part-of-other-kind' : 'part-unknown';
     const words = found
       ? `\`${lost.id}\` is a ${found.kind.replaceAll('-', ' ')}; a ${lost.kind.replaceAll('-', ' ')} is wanted here. Use a part of that kind, or move this line to its own role.`
       : `No parts file of this workspace has \`${lost.id}\`.${fixes[0] ? ` Did you mean ${list(fixes.map((fix) => fix.title.slice(4)))}?` : ' Add it to a parts file, or write its values here.'}`;
-    return { check, severity: 'error' as const, message: words, at: lost.at, related: found ? [{ place: found.at, message: `\`${lost.id}\` is defined here` }] : [], fixes, fingerprint: fingerprintOf(check, lost.at) };
+    return {
+      check,
+      severity: 'error' as const,
+      message: words,
+      at: lost.at,
+      related: found ? [{ place: found.at, message: `\`${lost.id}\` is defined here` }] : [],
+      fixes,
+      fingerprint: fingerprintOf(check, lost.at),
+    };
   });
 }
 
@@ -121,7 +143,15 @@ function libraryFindings(workspace: Workspace, file: SourceFile): readonly Findi
       const first = same.find((part) => folderOf(part.at.file) === folderOf(file.uri));
       if (!first || first.layer.slot === slot) continue;
       const at = placeOf({ slot, file: file.uri });
-      found.push({ check: 'part-defined-twice', severity: 'warning', message: `\`${slot.key}\` is defined twice in the parts files of this folder, and the other one is used. Rename one of them, or take one out.`, at, related: [{ place: first.at, message: 'this one is used' }], fixes: [], fingerprint: fingerprintOf('part-defined-twice', at) });
+      found.push({
+        check: 'part-defined-twice',
+        severity: 'warning',
+        message: `\`${slot.key}\` is defined twice in the parts files of this folder, and the other one is used. Rename one of them, or take one out.`,
+        at,
+        related: [{ place: first.at, message: 'this one is used' }],
+        fixes: [],
+        fingerprint: fingerprintOf('part-defined-twice', at),
+      });
     }
   }
   return found;
@@ -141,5 +171,16 @@ function held(findings: readonly Finding[], file: SourceFile): readonly Finding[
   if (sorted.length <= limits.findings) return sorted;
   const at = { file: file.uri, span: { start: 0, end: Math.min(6, file.text.length) }, path: '' };
   const rest = sorted.length - limits.findings;
-  return [...sorted.slice(0, limits.findings), { check: 'too-many-findings', severity: 'warning', message: `${rest} more findings are not shown. Mend the first ones; many of the others will go with them.`, at, related: [], fixes: [], fingerprint: 'too-many-findings' }];
+  return [
+    ...sorted.slice(0, limits.findings),
+    {
+      check: 'too-many-findings',
+      severity: 'warning',
+      message: `${rest} more findings are not shown. Mend the first ones; many of the others will go with them.`,
+      at,
+      related: [],
+      fixes: [],
+      fingerprint: 'too-many-findings',
+    },
+  ];
 }

@@ -20,7 +20,11 @@ function open(): Workspace {
 describe.each(['whoop', 'five', 'seven', 'five-parts'])('%s', (name) => {
   it('gives no error and no warning', () => {
     const { findings } = analyse(open(), uri(name))!;
-    expect(findings.filter((finding) => finding.severity !== 'information').map((finding) => `${finding.check}: ${finding.message}`)).toEqual([]);
+    expect(
+      findings
+        .filter((finding) => finding.severity !== 'information')
+        .map((finding) => `${finding.check}: ${finding.message}`),
+    ).toEqual([]);
   });
 
   it('has the same source text for every scalar in YAML 1.1 and 1.2', () => {
@@ -39,8 +43,15 @@ describe('figures', () => {
   const figures = (name: string) => {
     const craft = analyse(open(), uri(name))!.crafts[0]!;
     const made = figuresFor(craft, craft.packs[0]!)!;
-    if (!made.full.ok || !made.asFlown.ok || !made.hovering.ok || !made.hover.ok) throw new Error(`${name} does not fly`);
-    return { lift: made.full.value.thrustToWeight.value, flown: made.asFlown.value.minutes.value, hovering: made.hovering.value.minutes.value, throttle: made.hover.value.throttle.value, landing: made.asFlown.value.landingCellVoltage.value };
+    if (!made.full.ok || !made.asFlown.ok || !made.hovering.ok || !made.hover.ok)
+      throw new Error(`${name} does not fly`);
+    return {
+      lift: made.full.value.thrustToWeight.value,
+      flown: made.asFlown.value.minutes.value,
+      hovering: made.hovering.value.minutes.value,
+      throttle: made.hover.value.throttle.value,
+      landing: made.asFlown.value.landingCellVoltage.value,
+    };
   };
 
   // Envelopes of common practice: a 65 mm whoop 2 to 4 of weight and 2 to 5 minutes; a 5 inch for tricks 3.5 to 5.5 minutes, 8 to 12; a 7 inch on Li-ion 15 to 35 minutes.

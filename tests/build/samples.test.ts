@@ -37,6 +37,9 @@ it('has at least six sound builds and two faulty ones', () => {
 it('gives fingerprints that are unique in a file', () => {
   for (const name of sampleNames) {
     const prints = analysisOf(name).findings.map((finding) => finding.fingerprint);
-    expect(prints.filter((print, i) => prints.indexOf(print) !== i), name).toEqual([]);
+    expect(
+      prints.filter((print, i) => prints.indexOf(print) !== i),
+      name,
+    ).toEqual([]);
   }
 });

@@ -10,7 +10,11 @@ const empty = mkdtempSync(path.join(tmpdir(), 'dryfit-cli-'));
 afterAll(() => rmSync(empty, { recursive: true, force: true }));
 
 function dryfit(args: string[], cwd = root) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join(root, 'dist/cli.cjs'), ...args], { cwd, encoding: 'utf8', timeout: 30_000 });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join(root, 'dist/cli.cjs'), ...args], {
+    cwd,
+    encoding: 'utf8',
+    timeout: 30_000,
+  });
   return { status, stdout, stderr };
 }
 
@@ -26,13 +30,27 @@ describe('dryfit check', () => {
   });
 
   it('gives JSON of the promised form, positions from 0, files from where it runs', () => {
-    const { stdout } = dryfit(['check', '--format', 'json', 'first-five.dryfit.yaml'], path.join(root, 'samples/faulty'));
+    const { stdout } = dryfit(
+      ['check', '--format', 'json', 'first-five.dryfit.yaml'],
+      path.join(root, 'samples/faulty'),
+    );
     const json = JSON.parse(stdout);
     expect(Object.keys(json)).toEqual(['files', 'checks', 'findings', 'notChecked']);
     expect(json.files).toBe(1);
     expect(Object.keys(json.checks)).toEqual(['ran', 'found', 'notChecked']);
     const plug = json.findings.find((finding: { check: string }) => finding.check === 'battery-plug-differs');
-    expect(Object.keys(plug)).toEqual(['check', 'severity', 'danger', 'accepted', 'fingerprint', 'message', 'file', 'range', 'related', 'fixes']);
+    expect(Object.keys(plug)).toEqual([
+      'check',
+      'severity',
+      'danger',
+      'accepted',
+      'fingerprint',
+      'message',
+      'file',
+      'range',
+      'related',
+      'fixes',
+    ]);
     expect(plug.file).toBe('first-five.dryfit.yaml');
     expect(plug.range).toEqual({ start: { line: 18, character: 10 }, end: { line: 18, character: 14 } });
     expect(plug.related[0].file).toBe('../parts/packs.dryfit.yaml');
@@ -43,7 +61,9 @@ describe('dryfit check', () => {
     const other = path.join(empty, 'other.dryfit.yaml');
     writeFileSync(other, 'dryfit: bench\nradio:\n  link: longshot\n  band: 915 MHz\n');
     const { stdout } = dryfit(['check', 'samples/builds/ossel-5.dryfit.yaml', '--bench', other, '--format', 'json']);
-    expect(JSON.parse(stdout).findings.map((finding: { check: string }) => finding.check)).toEqual(expect.arrayContaining(['link-family-differs', 'link-band-differs']));
+    expect(JSON.parse(stdout).findings.map((finding: { check: string }) => finding.check)).toEqual(
+      expect.arrayContaining(['link-family-differs', 'link-band-differs']),
+    );
   });
 
   it.each([
@@ -73,8 +93,16 @@ describe('dryfit check', () => {
     writeFileSync(path.join(folder, 'half.dryfit.yaml'), 'dryfit: build\nname: A\nparts:\n  mot');
     const { status, stdout } = dryfit(['check', '--format', 'json', folder]);
     expect(status).toBe(1);
-    const found = JSON.parse(stdout).findings.map((finding: { check: string; file: string }) => `${finding.file.split('/').at(-1)} ${finding.check}`);
-    expect(found).toEqual(expect.arrayContaining(['empty.dryfit.yaml file-kind-missing', 'binary.dryfit.yaml not-text', 'huge.dryfit.yaml file-too-large']));
+    const found = JSON.parse(stdout).findings.map(
+      (finding: { check: string; file: string }) => `${finding.file.split('/').at(-1)} ${finding.check}`,
+    );
+    expect(found).toEqual(
+      expect.arrayContaining([
+        'empty.dryfit.yaml file-kind-missing',
+        'binary.dryfit.yaml not-text',
+        'huge.dryfit.yaml file-too-large',
+      ]),
+    );
     expect(found.some((one: string) => one.startsWith('half.dryfit.yaml'))).toBe(true);
   });
 });
@@ -83,13 +111,28 @@ describe('dryfit card', () => {
   it('shows the figures with their ranges', () => {
     const { status, stdout } = dryfit(['card', 'samples/builds/ossel-5.dryfit.yaml']);
     expect(status).toBe(0);
-    for (const words of ['Does it lift?', 'How long does it fly?', 'Does anything run hot?', 'What does it weigh?', 'typically']) expect(stdout).toContain(words);
+    for (const words of [
+      'Does it lift?',
+      'How long does it fly?',
+      'Does anything run hot?',
+      'What does it weigh?',
+      'typically',
+    ])
+      expect(stdout).toContain(words);
   });
 
   it('gives every figure as value, low, high, unit and basis', () => {
     const { stdout } = dryfit(['card', 'samples/builds/heron-7.dryfit.yaml', '--format', 'json']);
     const figures = JSON.parse(stdout).packs.main.figures;
-    for (const name of ['weight-ready', 'thrust-to-weight', 'hover-throttle', 'hover-current', 'time-as-flown', 'time-hovering', 'full-current']) {
+    for (const name of [
+      'weight-ready',
+      'thrust-to-weight',
+      'hover-throttle',
+      'hover-current',
+      'time-as-flown',
+      'time-hovering',
+      'full-current',
+    ]) {
       expect(Object.keys(figures[name]), name).toEqual(['value', 'low', 'high', 'unit', 'basis']);
       expect(figures[name].low).toBeLessThanOrEqual(figures[name].value);
       expect(figures[name].high).toBeGreaterThanOrEqual(figures[name].value);
@@ -98,6 +141,9 @@ describe('dryfit card', () => {
   });
 
   it('refuses what is no build', () => {
-    expect(dryfit(['card', 'samples/bench.dryfit.yaml'])).toMatchObject({ status: 2, stderr: expect.stringContaining('is no build') });
+    expect(dryfit(['card', 'samples/bench.dryfit.yaml'])).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('is no build'),
+    });
   });
 });

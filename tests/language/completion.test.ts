@@ -24,7 +24,11 @@ describe('keys', () => {
     ['dryfit: build\nname: A\nparts:\n  motors: { kv: 1800, | }\n', 'stator', 'kv'],
     ['dryfit: build\nname: A\nparts:\n  stack:\n    esc:\n      |', 'current', 'mcu'],
     ['dryfit: build\nname: A\nparts:\n  motors:\n    thrust-table:\n      - |', 'propeller', 'kv'],
-    ['dryfit: build\nname: A\nparts:\n  motors:\n    thrust-table:\n      - propeller: 5x4x3\n        |', 'thrust', 'propeller'],
+    [
+      'dryfit: build\nname: A\nparts:\n  motors:\n    thrust-table:\n      - propeller: 5x4x3\n        |',
+      'thrust',
+      'propeller',
+    ],
     ['dryfit: build\nname: A\npacks:\n  main:\n    |', 'capacity', 'kv'],
     ['dryfit: build\nname: A\nwiring:\n  |', 'receiver', 'motors'],
     ['dryfit: parts\nparts:\n  a-motor:\n    |', 'kind', 'kv'],
@@ -70,11 +74,17 @@ describe('values', () => {
   it('replaces the whole word and adds the blank that YAML needs', () => {
     const { items } = offered('dryfit: build\nname: A\ncraft:|');
     expect((items[0]!.textEdit as { newText: string }).newText).toMatch(/^ /);
-    const inWord = offered('dryfit: build\nname: A\nparts:\n  battery-lead:\n    plug: XT|30\n').items.find((item) => item.label === 'XT60')!;
-    expect((inWord.textEdit as { range: object }).range).toEqual({ start: { line: 4, character: 10 }, end: { line: 4, character: 14 } });
+    const inWord = offered('dryfit: build\nname: A\nparts:\n  battery-lead:\n    plug: XT|30\n').items.find(
+      (item) => item.label === 'XT60',
+    )!;
+    expect((inWord.textEdit as { range: object }).range).toEqual({
+      start: { line: 4, character: 10 },
+      end: { line: 4, character: 14 },
+    });
   });
 
   it('explains each trade term', () => {
-    for (const item of offered('dryfit: build\nname: A\nparts:\n  video-antenna:\n    polarisation: |').items) expect(item.detail?.length).toBeGreaterThan(5);
+    for (const item of offered('dryfit: build\nname: A\nparts:\n  video-antenna:\n    polarisation: |').items)
+      expect(item.labelDetails?.description?.length).toBeGreaterThan(5);
   });
 });

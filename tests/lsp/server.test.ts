@@ -50,16 +50,37 @@ describe('findings', () => {
   it('follows edits of a few characters, in order', async () => {
     const uri = uriOf('faulty/first-five.dryfit.yaml');
     const start = at(sampleText('faulty/first-five.dryfit.yaml'), 'XT30', 0);
-    server.change(uri, 2, [{ range: { start: { ...start, character: start.character + 2 }, end: { ...start, character: start.character + 3 } }, text: '6' }]);
+    server.change(uri, 2, [
+      {
+        range: {
+          start: { ...start, character: start.character + 2 },
+          end: { ...start, character: start.character + 3 },
+        },
+        text: '6',
+      },
+    ]);
     const list = await server.diagnostics(uri, (_, version) => version === 2);
     expect(codes(list)).not.toContain('battery-plug-differs');
-    server.change(uri, 3, [{ range: { start: { ...start, character: start.character + 2 }, end: { ...start, character: start.character + 3 } }, text: '3' }]);
+    server.change(uri, 3, [
+      {
+        range: {
+          start: { ...start, character: start.character + 2 },
+          end: { ...start, character: start.character + 3 },
+        },
+        text: '3',
+      },
+    ]);
     expect(codes(await server.diagnostics(uri, (_, version) => version === 3))).toContain('battery-plug-differs');
   });
 
   it('answers in the spelling the client uses', async () => {
-    const odd = `${uriOf('builds/')}`.replace('file:///', 'file:///').replace(/dryfit%20server/, 'dryfit%20server') + encodeURIComponent('spelt (oddly).dryfit.yaml');
-    server.open(odd.replace('(', '%28').replace(')', '%29'), 'dryfit: build\nname: A\nparts:\n  strap:\n    weight: 6\n');
+    const odd =
+      `${uriOf('builds/')}`.replace('file:///', 'file:///').replace(/dryfit%20server/, 'dryfit%20server') +
+      encodeURIComponent('spelt (oddly).dryfit.yaml');
+    server.open(
+      odd.replace('(', '%28').replace(')', '%29'),
+      'dryfit: build\nname: A\nparts:\n  strap:\n    weight: 6\n',
+    );
     const list = await server.diagnostics(odd.replace('(', '%28').replace(')', '%29'), (found) => found.length > 0);
     expect(codes(list)).toContain('value-misread');
   });
@@ -86,7 +107,8 @@ describe('findings', () => {
 describe('help', () => {
   const build = () => uriOf('builds/ossel-5.dryfit.yaml');
   const text = sampleText('builds/ossel-5.dryfit.yaml');
-  const ask = <T>(method: string, position: object): Promise<T> => server.connection.sendRequest<T>(method, { textDocument: { uri: build() }, position });
+  const ask = <T>(method: string, position: object): Promise<T> =>
+    server.connection.sendRequest<T>(method, { textDocument: { uri: build() }, position });
 
   it('hovers the whole card on the name, with weight, current and flight time', async () => {
     const hover = await ask<Hover>('textDocument/hover', at(text, 'Ossel 5'));
@@ -112,7 +134,7 @@ describe('help', () => {
   it('completes trade terms with their explanations', async () => {
     const items = await ask<CompletionItem[]>('textDocument/completion', at(text, 'XT60', 0));
     const xt60 = items.find((item) => item.label === 'XT60');
-    expect(xt60?.detail).toContain('5 inch standard');
+    expect(xt60?.labelDetails?.description).toContain('5 inch standard');
   });
 
   it('goes to the definition of a part', async () => {
@@ -121,15 +143,35 @@ describe('help', () => {
   });
 
   it('outlines the file', async () => {
-    const symbols = await server.connection.sendRequest<DocumentSymbol[]>('textDocument/documentSymbol', { textDocument: { uri: build() } });
-    expect(symbols.map((symbol) => symbol.name)).toEqual(['dryfit', 'name', 'craft', 'parts', 'packs', 'wiring', 'setup', 'flight', 'goals', 'budget']);
+    const symbols = await server.connection.sendRequest<DocumentSymbol[]>('textDocument/documentSymbol', {
+      textDocument: { uri: build() },
+    });
+    expect(symbols.map((symbol) => symbol.name)).toEqual([
+      'dryfit',
+      'name',
+      'craft',
+      'parts',
+      'packs',
+      'wiring',
+      'setup',
+      'flight',
+      'goals',
+      'budget',
+    ]);
     expect(symbols[3]?.children?.map((symbol) => symbol.name)).toContain('motors');
   });
 
   it('offers a fix that mends a misspelt part id', async () => {
     const uri = uriOf('faulty/first-five.dryfit.yaml');
-    const range = { start: at(sampleText('faulty/first-five.dryfit.yaml'), 'quil-f7', 0), end: at(sampleText('faulty/first-five.dryfit.yaml'), 'quil-f7', 4) };
-    const fixes = await server.connection.sendRequest<CodeAction[]>('textDocument/codeAction', { textDocument: { uri }, range, context: { diagnostics: [] } });
+    const range = {
+      start: at(sampleText('faulty/first-five.dryfit.yaml'), 'quil-f7', 0),
+      end: at(sampleText('faulty/first-five.dryfit.yaml'), 'quil-f7', 4),
+    };
+    const fixes = await server.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri },
+      range,
+      context: { diagnostics: [] },
+    });
     expect(fixes.map((fix) => fix.title)).toEqual(['Use `quill-f7-55a`']);
     expect(fixes[0]?.edit?.changes?.[uri]?.[0]?.newText).toBe('quill-f7-55a');
   });

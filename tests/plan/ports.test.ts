@@ -23,7 +23,7 @@ describe('matching', () => {
         const served = placeOf.filter((place) => place !== undefined);
         expect(served.length).toBe(exhaustive(wants));
         expect(new Set(served).size).toBe(served.length);
-        placeOf.forEach((place, taker) => place !== undefined && expect(wants[taker]).toContain(place));
+        for (const [taker, place] of placeOf.entries()) if (place !== undefined) expect(wants[taker]).toContain(place);
         expect(shortages.length).toBe(wants.length - served.length);
         for (const { takers, places } of shortages) {
           // A true shortage: everything these takers want lies in fewer places than there are takers.

@@ -6,7 +6,43 @@ import { throughEverything } from '../support/through-everything';
 
 const seed = Number(process.env.DRYFIT_SEED ?? 20261125);
 const perSample = Number(process.env.DRYFIT_MUTATIONS ?? 150);
-const spice = [':', ': ', '- ', '\n', '\t', '#', ' #', '{', '}', '[', ']', '&a ', '*a', '<<: *a', '"', "'", '|', '>', '%', '@', '`', '!', '---\n', '\u0000', '\ud83d', 'é', '0', '-1', '1e999', 'null', '~', 'use: ', 'dryfit: parts\n', '__proto__: 1\n', 'constructor:\n'];
+const spice = [
+  ':',
+  ': ',
+  '- ',
+  '\n',
+  '\t',
+  '#',
+  ' #',
+  '{',
+  '}',
+  '[',
+  ']',
+  '&a ',
+  '*a',
+  '<<: *a',
+  '"',
+  "'",
+  '|',
+  '>',
+  '%',
+  '@',
+  '`',
+  '!',
+  '---\n',
+  '\u0000',
+  '\ud83d',
+  'é',
+  '0',
+  '-1',
+  '1e999',
+  'null',
+  '~',
+  'use: ',
+  'dryfit: parts\n',
+  '__proto__: 1\n',
+  'constructor:\n',
+];
 
 function damage(text: string, chance: Chance): string {
   let out = text;

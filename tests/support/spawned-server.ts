@@ -1,7 +1,12 @@
 /** The real server process over its real protocol, on stdio. Waits with a limit; never guesses what the server did. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import path from 'node:path';
-import { createMessageConnection, type MessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
+import {
+  createMessageConnection,
+  type MessageConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-jsonrpc/node';
 import type { Diagnostic, InitializeResult } from 'vscode-languageserver-protocol';
 
 export const serverFile = path.resolve(import.meta.dirname, '../../dist/server.cjs');
@@ -11,7 +16,10 @@ export interface SpawnedServer {
   readonly process: ChildProcess;
   readonly initialized: InitializeResult;
   /** The next diagnostics for a URI that satisfy a condition. */
-  diagnostics(uri: string, fits: (list: readonly Diagnostic[], version: number | undefined) => boolean): Promise<readonly Diagnostic[]>;
+  diagnostics(
+    uri: string,
+    fits: (list: readonly Diagnostic[], version: number | undefined) => boolean,
+  ): Promise<readonly Diagnostic[]>;
   open(uri: string, text: string, version?: number): void;
   change(uri: string, version: number, changes: readonly object[]): void;
   stop(): Promise<void>;
@@ -23,20 +31,29 @@ export async function startServer(folders: readonly string[] = []): Promise<Spaw
   child.stderr.on('data', (data) => {
     errors += data;
   });
-  const connection = createMessageConnection(new StreamMessageReader(child.stdout), new StreamMessageWriter(child.stdin));
+  const connection = createMessageConnection(
+    new StreamMessageReader(child.stdout),
+    new StreamMessageWriter(child.stdin),
+  );
   const latest = new Map<string, { diagnostics: Diagnostic[]; version?: number }>();
   const waiting = new Set<() => void>();
-  connection.onNotification('textDocument/publishDiagnostics', (params: { uri: string; version?: number; diagnostics: Diagnostic[] }) => {
-    latest.set(params.uri, params);
-    for (const wake of waiting) wake();
-  });
+  connection.onNotification(
+    'textDocument/publishDiagnostics',
+    (params: { uri: string; version?: number; diagnostics: Diagnostic[] }) => {
+      latest.set(params.uri, params);
+      for (const wake of waiting) wake();
+    },
+  );
   connection.onRequest('client/registerCapability', () => null);
   connection.onRequest('workspace/workspaceFolders', () => null);
   connection.listen();
   const initialized = await connection.sendRequest<InitializeResult>('initialize', {
     processId: process.pid,
     rootUri: null,
-    capabilities: { workspace: { workspaceFolders: true }, textDocument: { publishDiagnostics: { relatedInformation: true } } },
+    capabilities: {
+      workspace: { workspaceFolders: true },
+      textDocument: { publishDiagnostics: { relatedInformation: true } },
+    },
     workspaceFolders: folders.map((uri) => ({ uri, name: uri })),
   });
   await connection.sendNotification('initialized', {});
@@ -55,13 +72,21 @@ export async function startServer(folders: readonly string[] = []): Promise<Spaw
         };
         const limit = setTimeout(() => {
           waiting.delete(look);
-          reject(new Error(`no such diagnostics for ${uri}; last: ${JSON.stringify(latest.get(uri)?.diagnostics.map((one) => one.code))}\n${errors}`));
+          reject(
+            new Error(
+              `no such diagnostics for ${uri}; last: ${JSON.stringify(latest.get(uri)?.diagnostics.map((one) => one.code))}\n${errors}`,
+            ),
+          );
         }, 8000);
         waiting.add(look);
         look();
       }),
-    open: (uri, text, version = 1) => void connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId: 'dryfit', version, text } }),
-    change: (uri, version, contentChanges) => void connection.sendNotification('textDocument/didChange', { textDocument: { uri, version }, contentChanges }),
+    open: (uri, text, version = 1) =>
+      void connection.sendNotification('textDocument/didOpen', {
+        textDocument: { uri, languageId: 'dryfit', version, text },
+      }),
+    change: (uri, version, contentChanges) =>
+      void connection.sendNotification('textDocument/didChange', { textDocument: { uri, version }, contentChanges }),
     async stop() {
       await connection.sendRequest('shutdown');
       await connection.sendNotification('exit');

@@ -1,10 +1,10 @@
 /** Sends one text through every feature, as an editor would after each keystroke; anything thrown is the test's failure. */
 import { analyse } from '../../server/src/analysis';
+import { actions } from '../../server/src/language/actions';
 import { complete } from '../../server/src/language/completion';
 import { definition } from '../../server/src/language/definition';
 import { hover } from '../../server/src/language/hover';
 import { diagnosticOf } from '../../server/src/language/protocol';
-import { actions } from '../../server/src/language/actions';
 import { symbols } from '../../server/src/language/symbols';
 import type { Workspace } from '../../server/src/library/workspace';
 
@@ -15,7 +15,8 @@ export function throughEverything(workspace: Workspace, uri: string, text: strin
   for (const finding of analysis.findings) {
     if (finding.check === 'check-crashed') throw new Error(finding.message);
     const { start, end } = diagnosticOf(files, analysis.file, finding).range;
-    if (finding.at.span.start < 0 || finding.at.span.end > text.length || start.line > end.line) throw new Error(`${finding.check} points outside the file`);
+    if (finding.at.span.start < 0 || finding.at.span.end > text.length || start.line > end.line)
+      throw new Error(`${finding.check} points outside the file`);
   }
   hover(workspace, uri, offset);
   complete(workspace, uri, offset);

@@ -1,7 +1,15 @@
 /** One craft resolved: what fills each role, with which packs it flies and what its builder owns. Holds facts; compares nothing. */
 import { roleKinds } from '../vocabulary/generated/fields';
 import type { Facts } from './fact';
-import type { BatteryFacts, BenchFileFacts, BuildFileFacts, EscFacts, FlightControllerFacts, RoleFacts, SettingsFileFacts } from './generated/facts';
+import type {
+  BatteryFacts,
+  BenchFileFacts,
+  BuildFileFacts,
+  EscFacts,
+  FlightControllerFacts,
+  RoleFacts,
+  SettingsFileFacts,
+} from './generated/facts';
 import type { Place } from './place';
 import { type FindPart, type Layer, placeOf, readMap } from './read-facts';
 import { kidOf, type Slot } from './slot';
@@ -65,19 +73,36 @@ export function resolveCraft(file: SourceFile, document: FileDocument, around: S
   const said = readMap([root], (id) => around.find(id)) as unknown as BuildFileFacts;
   const parts = (said.parts ?? {}) as RoleFacts & Facts;
   const partsSlot = kidOf(document.slot, 'parts');
-  for (const kid of [...(partsSlot?.kids ?? []), ...(kidOf(document.slot, 'packs')?.kids ?? [])]) collectLost(kid, file.uri, around.find, lost, partsSlot);
+  for (const kid of [...(partsSlot?.kids ?? []), ...(kidOf(document.slot, 'packs')?.kids ?? [])])
+    collectLost(kid, file.uri, around.find, lost, partsSlot);
   const packs = [...(said.packs?.entries ?? [])].map(([name, facts]) => ({ name, facts }));
   const { roles, doubled, boards } = fillRoles(parts);
-  return { file: file.uri, where: whereOf(document.slot, file.uri), said, roles, packs, bench: around.bench, settings: around.settings, boards, doubled, lost };
+  return {
+    file: file.uri,
+    where: whereOf(document.slot, file.uri),
+    said,
+    roles,
+    packs,
+    bench: around.bench,
+    settings: around.settings,
+    boards,
+    doubled,
+    lost,
+  };
 }
 
 function collectLost(slot: Slot, file: string, find: FindPart, lost: LostUse[], parts: Slot | undefined): void {
   const use = kidOf(slot, 'use');
   if (use?.node.is === 'scalar' && use.field?.is === 'text' && use.field.reference === 'part') {
     const role = slot.pointer.split('/')[2]!;
-    const kind = slot.pointer.startsWith('/packs/') ? 'battery' : Object.hasOwn(roleKinds, slot.key) ? roleKinds[slot.key as Role] : (roleKinds[role as Role] ?? slot.key);
+    const kind = slot.pointer.startsWith('/packs/')
+      ? 'battery'
+      : Object.hasOwn(roleKinds, slot.key)
+        ? roleKinds[slot.key as Role]
+        : (roleKinds[role as Role] ?? slot.key);
     const found = find(use.node.text);
-    if (!found || (kindOfLayer(found) !== kind && kindOfLayer(found) !== undefined)) lost.push({ id: use.node.text, at: placeOf({ slot: use, file }), kind });
+    if (!found || (kindOfLayer(found) !== kind && kindOfLayer(found) !== undefined))
+      lost.push({ id: use.node.text, at: placeOf({ slot: use, file }), kind });
   }
   for (const kid of slot.kids) if (kid.node.is === 'map') collectLost(kid, file, find, lost, parts);
 }
@@ -100,7 +125,11 @@ function fillRoles(parts: RoleFacts): { roles: RoleFacts; doubled: Doubled[]; bo
   }
   if (board) {
     const shared = { mount: board.mount, hole: board.hole, grommets: board.grommets, outside: board.outside };
-    fill('flight-controller', board['flight-controller'] && ({ ...shared, ...board['flight-controller'] } as FlightControllerFacts), board);
+    fill(
+      'flight-controller',
+      board['flight-controller'] && ({ ...shared, ...board['flight-controller'] } as FlightControllerFacts),
+      board,
+    );
     fill('esc', board.esc && ({ channels: undefined, ...board.esc } as EscFacts), board);
     fill('receiver', board.receiver, board);
     fill('video-transmitter', board['video-transmitter'], board);

@@ -36,11 +36,13 @@ export interface Finding {
   readonly fingerprint: string;
 }
 
-export const fingerprintOf = (check: string, at: Place, apart = ''): string => [check, at.path, apart].filter(Boolean).join('@');
+export const fingerprintOf = (check: string, at: Place, apart = ''): string =>
+  [check, at.path, apart].filter(Boolean).join('@');
 
 const order: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
 
 export const isAtLeast = (severity: Severity, threshold: Severity): boolean => order[severity] <= order[threshold];
 
 /** Gravest first, then in the order of the file. */
-export const bySeverity = (a: Finding, b: Finding): number => order[a.severity] - order[b.severity] || a.at.span.start - b.at.span.start;
+export const bySeverity = (a: Finding, b: Finding): number =>
+  order[a.severity] - order[b.severity] || a.at.span.start - b.at.span.start;

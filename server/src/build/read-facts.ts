@@ -36,7 +36,9 @@ export function readMap(layers: readonly Layer[], find: FindPart): FactMap | und
   for (const key of Object.keys(field.fields)) {
     const said = all.flatMap((layer) => {
       const kid = kidOf(layer.slot, key);
-      return kid && kid.node.is !== 'empty' && kid.field && !layer.document.wrong.has(kid.pointer) ? [{ ...layer, slot: kid }] : [];
+      return kid && kid.node.is !== 'empty' && kid.field && !layer.document.wrong.has(kid.pointer)
+        ? [{ ...layer, slot: kid }]
+        : [];
     });
     const value = said[0] ? readValue(said, said[0].slot.field!, find) : undefined;
     if (value !== undefined) out[key] = value;
@@ -53,11 +55,21 @@ function followUses(layers: readonly Layer[], find: FindPart): readonly Layer[] 
     let at = layer;
     for (;;) {
       const use = kidOf(at.slot, 'use');
-      if (use?.node.is !== 'scalar' || use.field?.is !== 'text' || use.field.reference !== 'part' || seen.has(use.node.text)) break;
+      if (
+        use?.node.is !== 'scalar' ||
+        use.field?.is !== 'text' ||
+        use.field.reference !== 'part' ||
+        seen.has(use.node.text)
+      )
+        break;
       seen.add(use.node.text);
       const found = find(use.node.text);
       // A part of another kind has fields of other meanings; the wrong `use:` is a finding of its own.
-      if (!found || fieldsAt(found.slot.field, found.slot.node)?.fields !== fieldsAt(layer.slot.field, layer.slot.node)?.fields) break;
+      if (
+        !found ||
+        fieldsAt(found.slot.field, found.slot.node)?.fields !== fieldsAt(layer.slot.field, layer.slot.node)?.fields
+      )
+        break;
       at = { ...found, through: layer.through ?? placeOf({ ...layer, slot: use }) };
       all.push(at);
     }
@@ -95,21 +107,32 @@ function readList(layer: Layer, field: ListField, find: FindPart): Many<unknown>
     return value === undefined ? [] : [value];
   });
   if (items.length === 0) return undefined;
-  const text = layer.slot.node.is === 'scalar' ? splitOrigin(layer.slot.node.text).said : items.map((item) => (item as Fact<unknown>).text ?? '').join(', ');
+  const text =
+    layer.slot.node.is === 'scalar'
+      ? splitOrigin(layer.slot.node.text).said
+      : items.map((item) => (item as Fact<unknown>).text ?? '').join(', ');
   return { is: 'many', items, at: placeOf(layer), through: layer.through, text };
 }
 
 function readLeaf(layer: Layer, node: ScalarNode, field: LeafField): Fact<unknown> | undefined {
-  const read = valueOf(node.text, field);
+  const read = readText(node.text, field);
   if (!read) return undefined;
-  return { is: 'fact', value: read.value, text: read.text, at: placeOf(layer), through: layer.through, origin: read.origin };
+  return {
+    is: 'fact',
+    value: read.value,
+    text: read.text,
+    at: placeOf(layer),
+    through: layer.through,
+    origin: read.origin,
+  };
 }
 
-function valueOf(text: string, field: LeafField): { value: unknown; text: string; origin: Origin } | undefined {
+function readText(text: string, field: LeafField): { value: unknown; text: string; origin: Origin } | undefined {
   if (field.is === 'text') return { value: text, text, origin: unsaid };
   const { said, origin } = splitOrigin(text);
   if (field.is === 'term') return { value: said, text: said, origin };
-  const read: Read<unknown> = field.is === 'quantity' ? readQuantity(text, field.dimension) : readers[field.notation](text);
+  const read: Read<unknown> =
+    field.is === 'quantity' ? readQuantity(text, field.dimension) : readers[field.notation](text);
   return read.ok ? { value: read.value, text: said, origin: read.origin } : undefined;
 }
 
@@ -117,6 +140,9 @@ export function placeOf(layer: Pick<Layer, 'slot' | 'file'>): Place {
   const { slot, file } = layer;
   const path = slot.pointer.slice(1).replaceAll('/', '.').replaceAll('~1', '/').replaceAll('~0', '~');
   // A map is shown at its key: underlining the whole of a part would hide what is wrong with it.
-  const span = slot.node.is === 'scalar' || (slot.node.is === 'list' && slot.node.flow) ? slot.node.span : (slot.keySpan ?? slot.node.span);
+  const span =
+    slot.node.is === 'scalar' || (slot.node.is === 'list' && slot.node.flow)
+      ? slot.node.span
+      : (slot.keySpan ?? slot.node.span);
   return { file, span, key: slot.keySpan, path };
 }

@@ -23,7 +23,8 @@ interface Projected {
 
 export const project = (root: MapNode, field: MapField): Projected => lay(root, field, '', undefined, '');
 
-export const kidOf = (slot: Slot | undefined, key: string): Slot | undefined => slot?.kids.find((kid) => kid.key === key);
+export const kidOf = (slot: Slot | undefined, key: string): Slot | undefined =>
+  slot?.kids.find((kid) => kid.key === key);
 
 /** The fields that a map may have here: by its kind, where its kind decides. */
 export function fieldsAt(field: Field | undefined, node: Node): MapField | undefined {
@@ -39,17 +40,35 @@ function lay(node: Node, field: Field | undefined, key: string, keySpan: Span | 
   if (field?.is === 'list') return layList(node, field, key, keySpan, pointer);
   if (node.is === 'list') {
     const kids = node.items.map((item, i) => lay(item, undefined, String(i), undefined, `${pointer}/${i}`));
-    return { slot: { key, keySpan, node, field, pointer, kids: kids.map((kid) => kid.slot) }, data: kids.map((kid) => kid.data ?? '') };
+    return {
+      slot: { key, keySpan, node, field, pointer, kids: kids.map((kid) => kid.slot) },
+      data: kids.map((kid) => kid.data ?? ''),
+    };
   }
-  return { slot: { key, keySpan, node, field, pointer, kids: [] }, data: field?.is === 'term' ? splitOrigin(node.text).said : node.text };
+  return {
+    slot: { key, keySpan, node, field, pointer, kids: [] },
+    data: field?.is === 'term' ? splitOrigin(node.text).said : node.text,
+  };
 }
 
-function layMap(node: MapNode, field: Field | undefined, key: string, keySpan: Span | undefined, pointer: string): Projected {
+function layMap(
+  node: MapNode,
+  field: Field | undefined,
+  key: string,
+  keySpan: Span | undefined,
+  pointer: string,
+): Projected {
   const known = fieldsAt(field, node);
   const kids: Slot[] = [];
   const data: Record<string, unknown> = {};
   for (const entry of node.entries) {
-    const kid = lay(entry.value, fieldOfEntry(entry, field, known), entry.key, entry.keySpan, `${pointer}/${entry.key.replace(/~/g, '~0').replace(/\//g, '~1')}`);
+    const kid = lay(
+      entry.value,
+      fieldOfEntry(entry, field, known),
+      entry.key,
+      entry.keySpan,
+      `${pointer}/${entry.key.replace(/~/g, '~0').replace(/\//g, '~1')}`,
+    );
     kids.push(kid.slot);
     // A plain object must not take `__proto__` for its own prototype.
     if (kid.data !== undefined) Object.defineProperty(data, entry.key, { value: kid.data, enumerable: true });
@@ -63,10 +82,19 @@ function fieldOfEntry(entry: Entry, field: Field | undefined, known: MapField | 
   return undefined;
 }
 
-function layList(node: ListNode | ScalarNode, field: ListField, key: string, keySpan: Span | undefined, pointer: string): Projected {
+function layList(
+  node: ListNode | ScalarNode,
+  field: ListField,
+  key: string,
+  keySpan: Span | undefined,
+  pointer: string,
+): Projected {
   const items = node.is === 'list' ? node.items : field.commaList ? splitAtCommas(node) : [node];
   const kids = items.map((item, i) => lay(item, field.of, String(i), undefined, `${pointer}/${i}`));
-  return { slot: { key, keySpan, node, field, pointer, kids: kids.map((kid) => kid.slot) }, data: kids.map((kid) => kid.data ?? '') };
+  return {
+    slot: { key, keySpan, node, field, pointer, kids: kids.map((kid) => kid.slot) },
+    data: kids.map((kid) => kid.data ?? ''),
+  };
 }
 
 /** `1.5 mm, 2.0 mm` as two values, each with its own span; commas in brackets don't count. */

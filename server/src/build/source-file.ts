@@ -38,9 +38,14 @@ export function readSourceFile(uri: string, text: string): SourceFile {
 function readDocument(root: Node | undefined, span: Span): FileDocument {
   const saysKind = textOf(entryOf(root, 'dryfit')?.value);
   const kind = isFileKind(saysKind) ? saysKind : undefined;
-  if (!root || root.is !== 'map' || !kind) return { kind, saysKind, root, span, slot: undefined, breaches: [], wrong: new Set() };
+  if (root?.is !== 'map' || !kind)
+    return { kind, saysKind, root, span, slot: undefined, breaches: [], wrong: new Set() };
   const { slot, data } = project(root, fieldOf[kind]);
   const breaches = validate(kind, data);
-  const wrong = new Set(breaches.filter((breach) => againstValue.has(breach.keyword) && breach.params.propertyName === undefined).map((breach) => breach.path));
+  const wrong = new Set(
+    breaches
+      .filter((breach) => againstValue.has(breach.keyword) && breach.params.propertyName === undefined)
+      .map((breach) => breach.path),
+  );
   return { kind, saysKind, root, span, slot, breaches, wrong };
 }

@@ -1,6 +1,7 @@
 /** What is wrong with a file before any part is compared: unknown keys, missing units, wrong words. One finding for one mistake. */
-import { readers } from '../text/notation';
+
 import { nearest } from '../text/nearest';
+import { readers } from '../text/notation';
 import { type Misread, readQuantity } from '../text/quantity';
 import { type Span, span } from '../text/span';
 import { type Breach, fileKinds } from '../vocabulary';
@@ -20,13 +21,19 @@ export function structureFindings(file: SourceFile): readonly Finding[] {
       severity: fault.id === 'text-cut-short' ? 'information' : 'error',
       message: fault.message,
       at,
-      related: fault.related ? [{ place: { file: file.uri, span: fault.related.span, path: '' }, message: fault.related.message }] : [],
-      fixes: fault.fix ? [{ title: fault.fix.title, edits: [{ file: file.uri, span: fault.fix.span, text: fault.fix.text }] }] : [],
+      related: fault.related
+        ? [{ place: { file: file.uri, span: fault.related.span, path: '' }, message: fault.related.message }]
+        : [],
+      fixes: fault.fix
+        ? [{ title: fault.fix.title, edits: [{ file: file.uri, span: fault.fix.span, text: fault.fix.text }] }]
+        : [],
       fingerprint: fingerprintOf(fault.id, at, file.text.slice(fault.span.start, fault.span.end).slice(0, 40)),
     });
   }
   const worthReading = file.faults.every((fault) => fault.id !== 'file-too-large' && fault.id !== 'not-text');
-  if (worthReading) for (const document of file.documents.length > 0 ? file.documents : [undefined]) found.push(...documentFindings(file, document));
+  if (worthReading)
+    for (const document of file.documents.length > 0 ? file.documents : [undefined])
+      found.push(...documentFindings(file, document));
   return once(found);
 }
 
@@ -42,22 +49,60 @@ function once(findings: readonly Finding[]): readonly Finding[] {
 }
 
 function documentFindings(file: SourceFile, document: FileDocument | undefined): readonly Finding[] {
-  if (!document?.root) return file.faults.length > 0 ? [] : [kindMissing(file, span(0, 0), 'This file is empty. Its first line says what it is')];
+  if (!document?.root)
+    return file.faults.length > 0
+      ? []
+      : [kindMissing(file, span(0, 0), 'This file is empty. Its first line says what it is')];
   const { root, slot } = document;
-  const say = (check: string, severity: Severity, place: Place, message: string, fixes: readonly Fix[] = []): Finding => ({ check, severity, message, at: place, related: viaOf(file, slot, place), fixes, fingerprint: fingerprintOf(check, place) });
+  const say = (
+    check: string,
+    severity: Severity,
+    place: Place,
+    message: string,
+    fixes: readonly Fix[] = [],
+  ): Finding => ({
+    check,
+    severity,
+    message,
+    at: place,
+    related: viaOf(file, slot, place),
+    fixes,
+    fingerprint: fingerprintOf(check, place),
+  });
   if (!slot) {
     const first = root.is === 'map' ? root.entries.find((entry) => entry.key === 'dryfit') : undefined;
-    if (!first) return [kindMissing(file, firstWord(file.text, root.span), 'The first line of a Dryfit file says what it is')];
-    const at: Place = { file: file.uri, span: first.value.is === 'scalar' ? first.value.span : first.keySpan, path: 'dryfit' };
+    if (!first)
+      return [kindMissing(file, firstWord(file.text, root.span), 'The first line of a Dryfit file says what it is')];
+    const at: Place = {
+      file: file.uri,
+      span: first.value.is === 'scalar' ? first.value.span : first.keySpan,
+      path: 'dryfit',
+    };
     const guess = document.saysKind === undefined ? undefined : nearest(document.saysKind, fileKinds);
     const fixes = guess ? [replace(file.uri, at.span, guess)] : [];
-    return [say('file-kind-unknown', 'error', at, `\`dryfit:\` says what the file is: ${list(fileKinds)}.${document.saysKind === undefined ? '' : ` \`${document.saysKind}\` is none of them.`}`, fixes)];
+    return [
+      say(
+        'file-kind-unknown',
+        'error',
+        at,
+        `\`dryfit:\` says what the file is: ${list(fileKinds)}.${document.saysKind === undefined ? '' : ` \`${document.saysKind}\` is none of them.`}`,
+        fixes,
+      ),
+    ];
   }
   const bySlot = new Map<string, Slot>();
   const found: Finding[] = [];
   const walk = (at: Slot): void => {
     bySlot.set(at.pointer, at);
-    if (at.node.is === 'empty' && !at.node.broken && at.keySpan && at.field) found.push(say('value-empty', leafLike(at.field) ? 'error' : 'information', placeOf({ slot: at, file: file.uri }), emptyWords(at)));
+    if (at.node.is === 'empty' && !at.node.broken && at.keySpan && at.field)
+      found.push(
+        say(
+          'value-empty',
+          leafLike(at.field) ? 'error' : 'information',
+          placeOf({ slot: at, file: file.uri }),
+          emptyWords(at),
+        ),
+      );
     for (const kid of at.kids) walk(kid);
   };
   walk(slot);
@@ -85,7 +130,12 @@ function kindMissing(file: SourceFile, at: Span, start: string): Finding {
     message: `${start}: \`dryfit: build\` for a craft, or ${list(fileKinds.slice(1).map((kind) => `\`${kind}\``))}.`,
     at: place,
     related: [],
-    fixes: [{ title: 'Start with `dryfit: build`', edits: [{ file: file.uri, span: span(lead, lead), text: 'dryfit: build\n' }] }],
+    fixes: [
+      {
+        title: 'Start with `dryfit: build`',
+        edits: [{ file: file.uri, span: span(lead, lead), text: 'dryfit: build\n' }],
+      },
+    ],
     fingerprint: fingerprintOf('file-kind-missing', place),
   };
 }
@@ -100,14 +150,21 @@ function wordBreach(file: string, slot: Slot, breach: Breach, say: Say): readonl
     return kid ? [unknownKey(file, slot, kid, say)] : [];
   }
   // A key that is there without a value is told by another finding.
-  if (breach.keyword === 'required') return slot.kids.some((kid) => kid.key === breach.params.missingProperty) ? [] : [missingKey(slot, String(breach.params.missingProperty), place, say)];
-  if (breach.keyword === 'type') return slot.field ? [say('value-shape', 'error', { ...place, span: slot.keySpan ?? place.span }, shapeWords(slot, slot.field))] : [];
+  if (breach.keyword === 'required')
+    return slot.kids.some((kid) => kid.key === breach.params.missingProperty)
+      ? []
+      : [missingKey(slot, String(breach.params.missingProperty), place, say)];
+  if (breach.keyword === 'type')
+    return slot.field
+      ? [say('value-shape', 'error', { ...place, span: slot.keySpan ?? place.span }, shapeWords(slot, slot.field))]
+      : [];
   if (breach.keyword === 'enum' || breach.keyword === 'const') {
     if (breach.params.propertyName !== undefined || slot.field?.is !== 'term') return [];
     return [unknownTerm(file, slot, slot.field, say)];
   }
   if (breach.keyword === 'quantity' || breach.keyword === 'notation') {
-    const misread = slot.node.is === 'scalar' && slot.field ? misreadOf(slot.node.text, slot.field as LeafField) : undefined;
+    const misread =
+      slot.node.is === 'scalar' && slot.field ? misreadOf(slot.node.text, slot.field as LeafField) : undefined;
     if (!misread) return [];
     const fixes = (misread.better ?? []).map((text) => replace(file, place.span, text));
     return [say('value-misread', 'error', place, `${capital(misread.why)}.`, slot.node.via ? [] : fixes)];
@@ -127,22 +184,56 @@ function misreadOf(text: string, field: LeafField): Misread | undefined {
 
 function unknownKey(file: string, slot: Slot, kid: Slot, say: Say): Finding {
   const known = fieldsAt(slot.field, slot.node)?.fields;
-  const names = known ? Object.keys(known) : slot.field?.is === 'table' ? (slot.field.keys ?? [slot.field.keyExample]) : [];
+  const names = known
+    ? Object.keys(known)
+    : slot.field?.is === 'table'
+      ? (slot.field.keys ?? [slot.field.keyExample])
+      : [];
   const free = names.filter((name) => !slot.kids.some((other) => other.key === name));
   const guess = slot.field?.is === 'table' && !slot.field.keys ? undefined : nearest(kid.key, free);
-  const at: Place = { file, span: kid.keySpan ?? kid.node.span, key: kid.keySpan, path: placeOf({ slot: kid, file }).path };
+  const at: Place = {
+    file,
+    span: kid.keySpan ?? kid.node.span,
+    key: kid.keySpan,
+    path: placeOf({ slot: kid, file }).path,
+  };
   const whose = slot.key === '' ? 'this file' : `\`${slot.key}\``;
-  const hint = guess ? `Did you mean \`${guess}\`?` : slot.field?.is === 'table' ? `Keys here are written like \`${slot.field.keyExample}\`${slot.field.keys ? `: ${list(slot.field.keys)}` : ''}.` : `It is read as nothing. ${names.length > 0 ? `Known here: ${list(free.slice(0, 12))}${free.length > 12 ? ' and more' : ''}.` : ''}`;
-  return say('key-unknown', 'error', at, `${whose} has no \`${kid.key}\`. ${hint}`, guess && kid.keySpan ? [{ title: `Rename to \`${guess}\``, edits: [{ file, span: kid.keySpan, text: guess }] }] : []);
+  const hint = guess
+    ? `Did you mean \`${guess}\`?`
+    : slot.field?.is === 'table'
+      ? `Keys here are written like \`${slot.field.keyExample}\`${slot.field.keys ? `: ${list(slot.field.keys)}` : ''}.`
+      : `It is read as nothing. ${names.length > 0 ? `Known here: ${list(free.slice(0, 12))}${free.length > 12 ? ' and more' : ''}.` : ''}`;
+  return say(
+    'key-unknown',
+    'error',
+    at,
+    `${whose} has no \`${kid.key}\`. ${hint}`,
+    guess && kid.keySpan
+      ? [{ title: `Rename to \`${guess}\``, edits: [{ file, span: kid.keySpan, text: guess }] }]
+      : [],
+  );
 }
 
 function missingKey(slot: Slot, key: string, place: Place, say: Say): Finding {
   const field = fieldsAt(slot.field, slot.node)?.fields[key];
   const example = field?.about.examples?.[0];
   const whose = slot.key === '' ? 'This file' : `\`${slot.key}\``;
-  const at = slot.key === '' && slot.node.is === 'map' && slot.node.entries[0] ? { ...place, span: slot.node.entries[0].keySpan } : place;
-  const said = slot.field?.is === 'by-kind' && key === 'kind' ? ' It decides which fields the part has.' : field ? ` ${field.about.description}.` : '';
-  return say('key-missing', 'error', { ...at, path: at.path ? `${at.path}.${key}` : key }, `${whose} needs \`${key}\`.${said}${example ? ` Write \`${key}: ${example}\`.` : ''}`);
+  const at =
+    slot.key === '' && slot.node.is === 'map' && slot.node.entries[0]
+      ? { ...place, span: slot.node.entries[0].keySpan }
+      : place;
+  const said =
+    slot.field?.is === 'by-kind' && key === 'kind'
+      ? ' It decides which fields the part has.'
+      : field
+        ? ` ${field.about.description}.`
+        : '';
+  return say(
+    'key-missing',
+    'error',
+    { ...at, path: at.path ? `${at.path}.${key}` : key },
+    `${whose} needs \`${key}\`.${said}${example ? ` Write \`${key}: ${example}\`.` : ''}`,
+  );
 }
 
 function unknownTerm(file: string, slot: Slot, field: TermField, say: Say): Finding {
@@ -152,7 +243,13 @@ function unknownTerm(file: string, slot: Slot, field: TermField, say: Say): Find
   const guess = nearest(text, terms);
   const known = terms.length <= 14 ? ` Known: ${list(terms)}.` : '';
   const fixes = guess && !slot.node.via ? [replace(file, place.span, guess)] : [];
-  return say('term-unknown', 'error', place, `\`${text}\` is not a ${spoken(slotName(slot))} known here.${guess ? ` Did you mean \`${guess}\`?` : ''}${known}`, fixes);
+  return say(
+    'term-unknown',
+    'error',
+    place,
+    `\`${text}\` is not a ${spoken(slotName(slot))} known here.${guess ? ` Did you mean \`${guess}\`?` : ''}${known}`,
+    fixes,
+  );
 }
 
 /** An item of a list is called by the list's key. */
@@ -161,7 +258,8 @@ const slotName = (slot: Slot): string => (/^\d+$/.test(slot.key) ? slot.pointer.
 function shapeWords(slot: Slot, field: Field): string {
   const example = field.about.examples?.[0];
   const name = slot.key === '' ? 'This file' : `\`${slot.key}\``;
-  if (field.is === 'map' || field.is === 'table' || field.is === 'by-kind') return `${name} holds several lines of its own. Start a new line below it, indented by two spaces, with \`key: value\`.`;
+  if (field.is === 'map' || field.is === 'table' || field.is === 'by-kind')
+    return `${name} holds several lines of its own. Start a new line below it, indented by two spaces, with \`key: value\`.`;
   if (field.is === 'list') return `${name} is a list${example ? `; write it as in \`${example}\`` : ''}.`;
   return `${name} is a single value${example ? `; write it on the same line, as in \`${slot.key}: ${example}\`` : ', written on the same line'}.`;
 }
@@ -186,6 +284,7 @@ function firstWord(text: string, at: Span): Span {
   return span(at.start, at.start + (line?.[0].length ?? 0));
 }
 
-export const list = (words: readonly string[]): string => (words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`);
+export const list = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

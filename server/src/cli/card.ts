@@ -16,16 +16,22 @@ export function card(args: readonly string[], console: Console): number {
   if (asked.length !== 1) throw new CannotRun('`dryfit card` takes one build file, not a folder.');
   const bench = values.bench === undefined ? undefined : benchUri(console.cwd, values.bench, workspace, uri);
   const analysis = analyse(workspace, uri(asked[0]!), { bench })!;
-  if (analysis.crafts.length === 0) throw new CannotRun(`${name} is no build, so it has no figures. Its first line would be \`dryfit: build\`.`);
+  if (analysis.crafts.length === 0)
+    throw new CannotRun(`${name} is no build, so it has no figures. Its first line would be \`dryfit: build\`.`);
   const cards = analysis.crafts.map((craft) => cardOf(craft, analysis));
-  if (format === 'json') console.out(`${JSON.stringify(cards.length === 1 ? cardAsJson(cards[0]!) : cards.map(cardAsJson), null, 2)}\n`);
+  if (format === 'json')
+    console.out(`${JSON.stringify(cards.length === 1 ? cardAsJson(cards[0]!) : cards.map(cardAsJson), null, 2)}\n`);
   else console.out(cards.map(format === 'markdown' ? cardAsMarkdown : cardAsText).join('\n'));
   return 0;
 }
 
 function words(args: readonly string[]) {
   try {
-    return parseArgs({ args: [...args], allowPositionals: true, options: { format: { type: 'string' }, bench: { type: 'string' }, workspace: { type: 'string' } } });
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: { format: { type: 'string' }, bench: { type: 'string' }, workspace: { type: 'string' } },
+    });
   } catch (error) {
     throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
   }

@@ -15,16 +15,34 @@ export function check(args: readonly string[], console: Console): number {
   const { workspace, asked, uri } = open(console.cwd, positionals, values);
   const bench = values.bench === undefined ? undefined : benchUri(console.cwd, values.bench, workspace, uri);
   const analyses = asked.map((file) => analyse(workspace, uri(file), { bench })!);
-  const where = { name: (file: string): string => shown(console.cwd, fileURLToPath(file)), file: (file: string) => workspace.get(file) };
-  console.out(format === 'json' ? `${JSON.stringify(findingsAsJson(analyses, where), null, 2)}\n` : findingsAsText(analyses, where));
-  const counted = analyses.flatMap((analysis) => analysis.findings).filter((finding) => finding.accepted === undefined || finding.danger !== undefined);
+  const where = {
+    name: (file: string): string => shown(console.cwd, fileURLToPath(file)),
+    file: (file: string) => workspace.get(file),
+  };
+  console.out(
+    format === 'json'
+      ? `${JSON.stringify(findingsAsJson(analyses, where), null, 2)}\n`
+      : findingsAsText(analyses, where),
+  );
+  const counted = analyses
+    .flatMap((analysis) => analysis.findings)
+    .filter((finding) => finding.accepted === undefined || finding.danger !== undefined);
   if (counted.some((finding) => finding.check === 'check-crashed')) return 2;
   return counted.some((finding) => isAtLeast(finding.severity, threshold)) ? 1 : 0;
 }
 
 function words(args: readonly string[]) {
   try {
-    return parseArgs({ args: [...args], allowPositionals: true, options: { format: { type: 'string' }, 'fail-on': { type: 'string' }, bench: { type: 'string' }, workspace: { type: 'string' } } });
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        format: { type: 'string' },
+        'fail-on': { type: 'string' },
+        bench: { type: 'string' },
+        workspace: { type: 'string' },
+      },
+    });
   } catch (error) {
     throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
   }
@@ -35,8 +53,14 @@ export function oneOf(option: string, value: string, known: readonly string[]): 
   return value;
 }
 
-export function benchUri(cwd: string, name: string, workspace: { get(uri: string): { documents: readonly { kind: string | undefined }[] } | undefined }, uri: (file: string) => string): string {
+export function benchUri(
+  cwd: string,
+  name: string,
+  workspace: { get(uri: string): { documents: readonly { kind: string | undefined }[] } | undefined },
+  uri: (file: string) => string,
+): string {
   const address = new URL(name.replaceAll('\\', '/'), `${uri(cwd)}/`).href;
-  if (!workspace.get(address)?.documents.some((document) => document.kind === 'bench')) throw new CannotRun(`${name} is not a bench file; its first line would be \`dryfit: bench\`.`);
+  if (!workspace.get(address)?.documents.some((document) => document.kind === 'bench'))
+    throw new CannotRun(`${name} is not a bench file; its first line would be \`dryfit: bench\`.`);
   return address;
 }

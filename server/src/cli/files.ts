@@ -20,7 +20,10 @@ export interface Opened {
 export function open(cwd: string, words: readonly string[], options: { workspace?: string; bench?: string }): Opened {
   const named = (words.length > 0 ? words : ['.']).map((word) => path.resolve(cwd, word));
   const asked = [...new Set(named.flatMap((target) => filesOf(cwd, target)))].sort();
-  if (asked.length === 0) throw new CannotRun(`No build files here: looked for *.dryfit.yaml in ${named.map((target) => shown(cwd, target)).join(', ')}. Name a file or a folder that has some.`);
+  if (asked.length === 0)
+    throw new CannotRun(
+      `No build files here: looked for *.dryfit.yaml in ${named.map((target) => shown(cwd, target)).join(', ')}. Name a file or a folder that has some.`,
+    );
   const root = options.workspace ? path.resolve(cwd, options.workspace) : rootOf(cwd, asked[0]!);
   if (!existsSync(root)) throw new CannotRun(`There is no folder ${shown(cwd, root)}.`);
   const workspace = new Workspace();
@@ -33,7 +36,8 @@ function filesOf(cwd: string, target: string): readonly string[] {
   const stat = statSync(target, { throwIfNoEntry: false });
   if (!stat) throw new CannotRun(`There is no file or folder ${shown(cwd, target)}.`);
   if (stat.isDirectory()) return walk(target);
-  if (!isBuildFileName(target)) throw new CannotRun(`${shown(cwd, target)} is not a build file; those end in .dryfit.yaml.`);
+  if (!isBuildFileName(target))
+    throw new CannotRun(`${shown(cwd, target)} is not a build file; those end in .dryfit.yaml.`);
   return [target];
 }
 

@@ -19,4 +19,8 @@ function write(fd: number, text: string): void {
   }
 }
 
-process.exitCode = run(process.argv.slice(2), { cwd: process.cwd(), out: (text) => write(1, text), err: (text) => write(2, text) }, packageJson.version);
+process.exitCode = run(
+  process.argv.slice(2),
+  { cwd: process.cwd(), out: (text) => write(1, text), err: (text) => write(2, text) },
+  packageJson.version,
+);

@@ -32,11 +32,17 @@ export function run(argv: readonly string[], console: Console, version: string):
       return 0;
     }
     const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
-    if (!command) throw new CannotRun(`There is no command \`${name}\`. Known: ${Object.keys(commands).join(', ')}. \`dryfit --help\` tells more.`);
+    if (!command)
+      throw new CannotRun(
+        `There is no command \`${name}\`. Known: ${Object.keys(commands).join(', ')}. \`dryfit --help\` tells more.`,
+      );
     return command(args, console);
   } catch (error) {
     if (error instanceof CannotRun) console.err(`dryfit: ${error.message}\n`);
-    else console.err(`dryfit: failed unexpectedly. Please report this with the file.\n${error instanceof Error ? error.stack : String(error)}\n`);
+    else
+      console.err(
+        `dryfit: failed unexpectedly. Please report this with the file.\n${error instanceof Error ? error.stack : String(error)}\n`,
+      );
     return 2;
   }
 }

@@ -10,7 +10,9 @@ export function actions(analysis: Analysis, files: Files, range: Range): readonl
   const start = offsetAt(file.text, file.lines, range.start);
   const end = offsetAt(file.text, file.lines, range.end);
   const touched = analysis.findings.filter((finding) => finding.at.span.start <= end && start <= finding.at.span.end);
-  return touched.flatMap((finding) => finding.fixes.map((fix, i) => actionOf(files, analysis, finding, fix, i === 0 && finding.fixes.length === 1)));
+  return touched.flatMap((finding) =>
+    finding.fixes.map((fix, i) => actionOf(files, analysis, finding, fix, i === 0 && finding.fixes.length === 1)),
+  );
 }
 
 function actionOf(files: Files, { file }: Analysis, finding: Finding, fix: Fix, preferred: boolean): CodeAction {
@@ -22,5 +24,11 @@ function actionOf(files: Files, { file }: Analysis, finding: Finding, fix: Fix, 
     changes[uri] ??= [];
     changes[uri].push({ range: rangeOf(target, edit.span), newText: edit.text });
   }
-  return { title: fix.title, kind: CodeActionKind.QuickFix, diagnostics: [diagnosticOf(files, file, finding)], isPreferred: preferred, edit: { changes } };
+  return {
+    title: fix.title,
+    kind: CodeActionKind.QuickFix,
+    diagnostics: [diagnosticOf(files, file, finding)],
+    isPreferred: preferred,
+    edit: { changes },
+  };
 }

@@ -18,11 +18,13 @@ export function complete(workspace: Workspace, uri: string, offset: number): rea
   if (!file) return [];
   const cursor = cursorAt(file.text, offset);
   const range = rangeOf(file, cursor.word);
-  const proposals = cursor.at === 'key' ? keys(file.text, offset, cursor) : values(workspace, uri, file.text, offset, cursor);
+  const proposals =
+    cursor.at === 'key' ? keys(file.text, offset, cursor) : values(workspace, uri, file.text, offset, cursor);
   return proposals.slice(0, most).map((proposal, i) => ({
     label: proposal.label,
     kind: proposal.kind,
-    detail: proposal.detail,
+    // The short words stand beside the label of every row; the panel of the chosen row shows the long ones.
+    labelDetails: proposal.detail ? { description: proposal.detail } : undefined,
     documentation: proposal.documentation ? { kind: MarkupKind.Markdown, value: proposal.documentation } : undefined,
     insertTextFormat: proposal.snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
     textEdit: { range, newText: `${cursor.needsBlank ? ' ' : ''}${proposal.text}` },
@@ -69,20 +71,34 @@ function fieldOfKey(field: Field | undefined, key: string): Field | undefined {
   return field?.is === 'table' ? field.of : undefined;
 }
 
-const kindAt = (kinds: Readonly<Record<string, MapField>>, kind: string | undefined): MapField | undefined => (kind !== undefined && Object.hasOwn(kinds, kind) ? kinds[kind] : undefined);
+const kindAt = (kinds: Readonly<Record<string, MapField>>, kind: string | undefined): MapField | undefined =>
+  kind !== undefined && Object.hasOwn(kinds, kind) ? kinds[kind] : undefined;
 
 function keys(text: string, offset: number, cursor: Cursor): readonly Proposal[] {
   const root = rootAt(text, offset);
   if (!root) return cursor.path.length === 0 && !cursor.flow ? kindLines() : [];
   const field = fieldAtPath(root, cursor);
-  if (field?.is === 'map') return Object.entries(field.fields).flatMap(([key, kid]) => (cursor.siblings.has(key) ? [] : [keyProposal(key, kid, cursor)]));
+  if (field?.is === 'map')
+    return Object.entries(field.fields).flatMap(([key, kid]) =>
+      cursor.siblings.has(key) ? [] : [keyProposal(key, kid, cursor)],
+    );
   if (field?.is === 'by-kind') return [keyProposal('kind', field.kinds.motor!.fields.kind!, cursor)];
-  if (field?.is === 'table') return (field.keys ?? [field.keyExample]).flatMap((key) => (cursor.siblings.has(key) ? [] : [keyProposal(key, field.of, cursor)]));
+  if (field?.is === 'table')
+    return (field.keys ?? [field.keyExample]).flatMap((key) =>
+      cursor.siblings.has(key) ? [] : [keyProposal(key, field.of, cursor)],
+    );
   return [];
 }
 
 const kindLines = (): readonly Proposal[] =>
-  fileKinds.map((kind) => ({ label: `dryfit: ${kind}`, text: kind === 'build' ? 'dryfit: build\nname: ${1:My craft}\ncraft: $0' : `dryfit: ${kind}\n$0`, snippet: true, kind: CompletionItemKind.Snippet, detail: fileKindWords[kind], askAgain: kind === 'build' }));
+  fileKinds.map((kind) => ({
+    label: `dryfit: ${kind}`,
+    text: kind === 'build' ? 'dryfit: build\nname: $1\ncraft: $0' : `dryfit: ${kind}\n$0`,
+    snippet: true,
+    kind: CompletionItemKind.Snippet,
+    detail: fileKindWords[kind],
+    askAgain: kind === 'build',
+  }));
 
 function keyProposal(key: string, field: Field, cursor: Cursor): Proposal {
   const example = field.about.examples?.[0];
@@ -90,11 +106,25 @@ function keyProposal(key: string, field: Field, cursor: Cursor): Proposal {
   const documentation = `${field.about.description}${example ? `\n\nWritten as in \`${example}\`.` : ''}${usual}`;
   const inner = isLeaf(field) || field.is === 'list' || cursor.flow;
   // The editor indents the lines of a snippet like the line it is put on.
-  return { label: key, text: inner ? `${key}: ` : `${key}:\n  `, kind: isLeaf(field) ? CompletionItemKind.Property : CompletionItemKind.Module, detail: isLeaf(field) ? example : undefined, documentation, snippet: false, askAgain: true };
+  return {
+    label: key,
+    text: inner ? `${key}: ` : `${key}:\n  `,
+    kind: isLeaf(field) ? CompletionItemKind.Property : CompletionItemKind.Module,
+    detail: isLeaf(field) ? example : undefined,
+    documentation,
+    snippet: false,
+    askAgain: true,
+  };
 }
 
 function values(workspace: Workspace, uri: string, text: string, offset: number, cursor: Cursor): readonly Proposal[] {
-  if (cursor.key === 'dryfit' && cursor.path.length === 0) return fileKinds.map((kind) => ({ label: kind, text: kind, kind: CompletionItemKind.EnumMember, detail: fileKindWords[kind] }));
+  if (cursor.key === 'dryfit' && cursor.path.length === 0)
+    return fileKinds.map((kind) => ({
+      label: kind,
+      text: kind,
+      kind: CompletionItemKind.EnumMember,
+      detail: fileKindWords[kind],
+    }));
   const map = fieldAtPath(rootAt(text, offset), cursor);
   let field: Field | undefined;
   if (map?.is === 'map') field = Object.hasOwn(map.fields, cursor.key!) ? map.fields[cursor.key!] : undefined;
@@ -106,20 +136,73 @@ function values(workspace: Workspace, uri: string, text: string, offset: number,
 }
 
 function leafValues(workspace: Workspace, uri: string, cursor: Cursor, field: LeafField): readonly Proposal[] {
-  if (field.is === 'term') return field.terms.map(({ term, explained }) => ({ label: term, text: term, kind: CompletionItemKind.EnumMember, detail: explained, documentation: explained || undefined }));
+  if (field.is === 'term')
+    return field.terms.map(({ term, explained }) => ({
+      label: term,
+      text: term,
+      kind: CompletionItemKind.EnumMember,
+      detail: explained,
+      documentation: explained || undefined,
+    }));
   if (field.is === 'text') return textValues(workspace, uri, cursor, field);
-  if (field.is === 'notation' && field.notation === 'flag') return ['yes', 'no'].map((word) => ({ label: word, text: word, kind: CompletionItemKind.EnumMember, detail: field.about.description }));
-  if (field.is === 'notation' && field.notation === 'rail') return ['battery', '5V', '9V', '3.3V', 'video-transmitter 5V'].map((word) => ({ label: word, text: word, kind: CompletionItemKind.EnumMember, detail: field.about.description }));
-  if (field.is === 'notation' && field.notation === 'serial-port') return [1, 2, 3, 4, 5, 6, 7, 8].map((n) => ({ label: `uart${n}`, text: `uart${n}`, kind: CompletionItemKind.EnumMember, detail: field.about.description }));
-  return (field.about.examples ?? []).map((example) => ({ label: example, text: example, kind: CompletionItemKind.Value, detail: `as an example: ${field.about.description.toLowerCase()}` }));
+  if (field.is === 'notation' && field.notation === 'flag')
+    return ['yes', 'no'].map((word) => ({
+      label: word,
+      text: word,
+      kind: CompletionItemKind.EnumMember,
+      detail: field.about.description,
+    }));
+  if (field.is === 'notation' && field.notation === 'rail')
+    return ['battery', '5V', '9V', '3.3V', 'video-transmitter 5V'].map((word) => ({
+      label: word,
+      text: word,
+      kind: CompletionItemKind.EnumMember,
+      detail: field.about.description,
+    }));
+  if (field.is === 'notation' && field.notation === 'serial-port')
+    return [1, 2, 3, 4, 5, 6, 7, 8].map((n) => ({
+      label: `uart${n}`,
+      text: `uart${n}`,
+      kind: CompletionItemKind.EnumMember,
+      detail: field.about.description,
+    }));
+  return (field.about.examples ?? []).map((example) => ({
+    label: example,
+    text: example,
+    kind: CompletionItemKind.Value,
+    detail: `as an example: ${field.about.description.toLowerCase()}`,
+  }));
 }
 
-function textValues(workspace: Workspace, uri: string, cursor: Cursor, field: LeafField & { is: 'text' }): readonly Proposal[] {
+function textValues(
+  workspace: Workspace,
+  uri: string,
+  cursor: Cursor,
+  field: LeafField & { is: 'text' },
+): readonly Proposal[] {
   if (field.reference === 'part') return partIds(workspace, uri, wantedKind(cursor));
-  if (field.reference === 'check') return allChecks.map((check) => ({ label: check.id, text: check.id, kind: CompletionItemKind.Reference, detail: check.title }));
-  if (field.reference === 'role') return Object.keys(roleKinds).map((role) => ({ label: role, text: role, kind: CompletionItemKind.Reference, detail: buildRole(role) }));
+  if (field.reference === 'check')
+    return allChecks.map((check) => ({
+      label: check.id,
+      text: check.id,
+      kind: CompletionItemKind.Reference,
+      detail: check.title,
+    }));
+  if (field.reference === 'role')
+    return Object.keys(roleKinds).map((role) => ({
+      label: role,
+      text: role,
+      kind: CompletionItemKind.Reference,
+      detail: buildRole(role),
+    }));
   if (field.reference === 'pack') return packNames(workspace, uri);
-  if (field.family) return familyWords(workspace, field.family).map(({ word, seen }) => ({ label: word, text: word, kind: CompletionItemKind.Value, detail: `${field.family}, said ${seen} ${seen === 1 ? 'time' : 'times'} in this workspace` }));
+  if (field.family)
+    return familyWords(workspace, field.family).map(({ word, seen }) => ({
+      label: word,
+      text: word,
+      kind: CompletionItemKind.Value,
+      detail: `${field.family}, said ${seen} ${seen === 1 ? 'time' : 'times'} in this workspace`,
+    }));
   return [];
 }
 
@@ -130,7 +213,12 @@ const buildRole = (role: string): string => {
 
 function packNames(workspace: Workspace, uri: string): readonly Proposal[] {
   const slots = workspace.get(uri)?.documents.flatMap((document) => kidOf(document.slot, 'packs')?.kids ?? []) ?? [];
-  return slots.map((slot) => ({ label: slot.key, text: slot.key, kind: CompletionItemKind.Reference, detail: summary(slot, 3).join(', ') || 'a pack of this build' }));
+  return slots.map((slot) => ({
+    label: slot.key,
+    text: slot.key,
+    kind: CompletionItemKind.Reference,
+    detail: summary(slot, 3).join(', ') || 'a pack of this build',
+  }));
 }
 
 function wantedKind(cursor: Cursor): string | undefined {
@@ -138,7 +226,8 @@ function wantedKind(cursor: Cursor): string | undefined {
   if (first === 'packs') return 'battery';
   const last = cursor.path.at(-1) ?? '';
   if (cursor.path.length > 2 && Object.hasOwn(roleKinds, last)) return roleKinds[last as keyof typeof roleKinds];
-  if (first === 'parts' && second && Object.hasOwn(roleKinds, second)) return roleKinds[second as keyof typeof roleKinds];
+  if (first === 'parts' && second && Object.hasOwn(roleKinds, second))
+    return roleKinds[second as keyof typeof roleKinds];
   return cursor.kinds.at(-1);
 }
 
@@ -147,6 +236,14 @@ function partIds(workspace: Workspace, uri: string, kind: string | undefined): r
     const part = workspace.find(id, uri)!;
     if (kind !== undefined && part.kind !== kind) return [];
     const values = summary(part.layer.slot, 6);
-    return [{ label: id, text: id, kind: CompletionItemKind.Reference, detail: values.slice(0, 3).join(', '), documentation: `**${spoken(part.kind)}** ${id}\n\n${values.join(' · ')}` }];
+    return [
+      {
+        label: id,
+        text: id,
+        kind: CompletionItemKind.Reference,
+        detail: values.slice(0, 3).join(', '),
+        documentation: `**${spoken(part.kind)}** ${id}\n\n${values.join(' · ')}`,
+      },
+    ];
   });
 }

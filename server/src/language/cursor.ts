@@ -48,11 +48,33 @@ export function cursorAt(text: string, offset: number): Cursor {
     const piece = value.slice(comma + 1);
     const typed = piece.trimStart();
     const rest = /^[^,\]#]*/.exec(after)![0].trimEnd();
-    return { path, at: 'value', key: pair[2], typed, word: { start: offset - typed.length, end: offset + rest.length }, siblings, kinds, indent, flow: false, needsBlank: pair[3] === '' && value === '' };
+    return {
+      path,
+      at: 'value',
+      key: pair[2],
+      typed,
+      word: { start: offset - typed.length, end: offset + rest.length },
+      siblings,
+      kinds,
+      indent,
+      flow: false,
+      needsBlank: pair[3] === '' && value === '',
+    };
   }
   const typed = before.slice(indent);
   const rest = /^[\w.-]*/.exec(after)![0];
-  return { path, at: 'key', key: undefined, typed, word: { start: offset - typed.length, end: offset + rest.length }, siblings, kinds, indent, flow: false, needsBlank: false };
+  return {
+    path,
+    at: 'key',
+    key: undefined,
+    typed,
+    word: { start: offset - typed.length, end: offset + rest.length },
+    siblings,
+    kinds,
+    indent,
+    flow: false,
+    needsBlank: false,
+  };
 }
 
 const endOfLine = (text: string, offset: number): number => {
@@ -82,13 +104,42 @@ function flowCursor(text: string, offset: number, start: number, before: string,
   const kinds = [...outer.kinds, kind];
   const pair = /^\s*([\w.-]+)\s*:(\s*)(.*)$/.exec(piece);
   const rest = /^[^,}]*/.exec(after)![0].trimEnd();
-  if (pair) return { path, at: 'value', key: pair[1], typed: pair[3]!, word: { start: offset - pair[3]!.length, end: offset + rest.length }, siblings, kinds, indent: outer.indent, flow: true, needsBlank: pair[2] === '' };
+  if (pair)
+    return {
+      path,
+      at: 'value',
+      key: pair[1],
+      typed: pair[3]!,
+      word: { start: offset - pair[3]!.length, end: offset + rest.length },
+      siblings,
+      kinds,
+      indent: outer.indent,
+      flow: true,
+      needsBlank: pair[2] === '',
+    };
   const typed = piece.trimStart();
-  return { path, at: 'key', key: undefined, typed, word: { start: offset - typed.length, end: offset + /^[\w.-]*/.exec(after)![0].length }, siblings, kinds, indent: outer.indent, flow: true, needsBlank: false };
+  return {
+    path,
+    at: 'key',
+    key: undefined,
+    typed,
+    word: { start: offset - typed.length, end: offset + /^[\w.-]*/.exec(after)![0].length },
+    siblings,
+    kinds,
+    indent: outer.indent,
+    flow: true,
+    needsBlank: false,
+  };
 }
 
 /** The keys above by indentation, and the keys beside on both sides of the line. */
-function around(text: string, start: number, indent: number, own: string | undefined, inItem: boolean): Pick<Cursor, 'path' | 'kinds' | 'siblings'> {
+function around(
+  text: string,
+  start: number,
+  indent: number,
+  own: string | undefined,
+  inItem: boolean,
+): Pick<Cursor, 'path' | 'kinds' | 'siblings'> {
   const path: string[] = [];
   const kinds: (string | undefined)[] = [];
   const siblings = new Set<string>();
@@ -139,5 +190,10 @@ function readLine(line: string): Line | undefined {
   const match = keyLine.exec(line.replace(/\r$/, ''));
   if (!match) return undefined;
   const key = match[3] ?? match[4] ?? match[5] ?? '';
-  return { indent: match[1]!.length + match[2]!.length, key, item: match[2] !== '', value: (match[6] ?? '').replace(/\s+#.*$/, '').trim() };
+  return {
+    indent: match[1]!.length + match[2]!.length,
+    key,
+    item: match[2] !== '',
+    value: (match[6] ?? '').replace(/\s+#.*$/, '').trim(),
+  };
 }

@@ -15,10 +15,20 @@ export function definition(workspace: Workspace, files: Files, uri: string, offs
   return [{ targetUri, targetRange: range, targetSelectionRange: range, originSelectionRange: rangeOf(file, id.span) }];
 }
 
-function partIdAt(located: NonNullable<ReturnType<typeof locate>>): { text: string; span: { start: number; end: number } } | undefined {
+function partIdAt(
+  located: NonNullable<ReturnType<typeof locate>>,
+): { text: string; span: { start: number; end: number } } | undefined {
   const { slot, on } = located;
-  if (on === 'value' && slot.key === 'use' && slot.node.is === 'scalar' && slot.field?.is === 'text' && slot.field.reference === 'part') return { text: slot.node.text, span: slot.node.span };
+  if (
+    on === 'value' &&
+    slot.key === 'use' &&
+    slot.node.is === 'scalar' &&
+    slot.field?.is === 'text' &&
+    slot.field.reference === 'part'
+  )
+    return { text: slot.node.text, span: slot.node.span };
   const parent = pathOf(located).at(-2);
-  if (on === 'key' && slot.keySpan && (parent === 'owned' || parent === 'offers')) return { text: slot.key, span: slot.keySpan };
+  if (on === 'key' && slot.keySpan && (parent === 'owned' || parent === 'offers'))
+    return { text: slot.key, span: slot.keySpan };
   return undefined;
 }

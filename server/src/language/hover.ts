@@ -4,7 +4,7 @@ import type { Craft } from '../build/craft';
 import { fieldsAt, kidOf, type Slot } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
 import type { Workspace } from '../library/workspace';
-import { mainPack, cardOf } from '../report/card';
+import { cardOf, mainPack } from '../report/card';
 import { cardAsMarkdown, escapeMarkdown } from '../report/card-text';
 import { splitOrigin } from '../text/origin';
 import type { Span } from '../text/span';
@@ -25,7 +25,10 @@ export function hover(workspace: Workspace, uri: string, offset: number): HoverT
   const { slot } = located;
   const span = located.on === 'key' && slot.keySpan ? slot.keySpan : (slot.node.via ?? slot.node.span);
   const path = pathOf(located);
-  const markdown = located.document.kind === 'build' ? (buildHover(workspace, uri, located, path) ?? fieldHover(located, path)) : (libraryHover(workspace, located, path) ?? fieldHover(located, path));
+  const markdown =
+    located.document.kind === 'build'
+      ? (buildHover(workspace, uri, located, path) ?? fieldHover(located, path))
+      : (libraryHover(workspace, located, path) ?? fieldHover(located, path));
   return markdown ? { span, markdown } : undefined;
 }
 
@@ -35,7 +38,9 @@ function buildHover(workspace: Workspace, uri: string, located: Located, path: r
   const atUse = path.at(-1) === 'use';
   if (path.join() !== 'name' && !(role && (atPart || atUse))) return undefined;
   const analysis = analyse(workspace, uri);
-  const craft = analysis?.crafts.find((one) => one.where.span.start >= located.document.span.start && one.where.span.start <= located.document.span.end);
+  const craft = analysis?.crafts.find(
+    (one) => one.where.span.start >= located.document.span.start && one.where.span.start <= located.document.span.end,
+  );
   if (!analysis || !craft) return undefined;
   const card = cardOf(craft, analysis);
   if (path.join() === 'name') return cardAsMarkdown(card);
@@ -62,24 +67,31 @@ function partHead(workspace: Workspace, craft: Craft, located: Located, role: st
 export function summary(slot: Slot, most = 9): readonly string[] {
   const fields = fieldsAt(slot.field, slot.node)?.fields ?? {};
   const passed = new Set(['use', 'kind', 'name', 'note', 'source', 'seen', 'supplied', 'from', 'spares', 'owned']);
-  return Object.keys(fields).flatMap((key) => {
-    const node = kidOf(slot, key)?.node;
-    return node?.is === 'scalar' && !passed.has(key) ? [`${spoken(key)} ${escapeMarkdown(splitOrigin(node.text).said)}`] : [];
-  }).slice(0, most);
+  return Object.keys(fields)
+    .flatMap((key) => {
+      const node = kidOf(slot, key)?.node;
+      return node?.is === 'scalar' && !passed.has(key)
+        ? [`${spoken(key)} ${escapeMarkdown(splitOrigin(node.text).said)}`]
+        : [];
+    })
+    .slice(0, most);
 }
 
 function libraryHover(workspace: Workspace, located: Located, path: readonly string[]): string | undefined {
-  if (located.document.kind !== 'parts' || path[0] !== 'parts' || path.length !== 2 || located.on !== 'key') return undefined;
+  if (located.document.kind !== 'parts' || path[0] !== 'parts' || path.length !== 2 || located.on !== 'key')
+    return undefined;
   const id = path[1]!;
   const users = usersOf(workspace, id);
-  const used = users.length === 0 ? 'No build of this workspace uses it.' : `Used by ${users.map(escapeMarkdown).join(', ')}.`;
+  const used =
+    users.length === 0 ? 'No build of this workspace uses it.' : `Used by ${users.map(escapeMarkdown).join(', ')}.`;
   return [`**${escapeMarkdown(id)}**`, summary(located.slot).join(' · '), used].filter(Boolean).join('\n\n');
 }
 
 /** Names of the builds that use a part. */
 export function usersOf(workspace: Workspace, id: string): readonly string[] {
   return workspace.documents('build').flatMap(({ document }) => {
-    const uses = (slot: Slot): boolean => slot.kids.some((kid) => (kid.key === 'use' && kid.node.is === 'scalar' && kid.node.text === id) || uses(kid));
+    const uses = (slot: Slot): boolean =>
+      slot.kids.some((kid) => (kid.key === 'use' && kid.node.is === 'scalar' && kid.node.text === id) || uses(kid));
     const name = kidOf(document.slot, 'name')?.node;
     return document.slot && uses(document.slot) ? [name?.is === 'scalar' ? name.text : 'an unnamed build'] : [];
   });
@@ -93,7 +105,13 @@ function fieldHover(located: Located, path: readonly string[]): string | undefin
   if (field.is === 'term' && slot.node.is === 'scalar') {
     const said = splitOrigin(slot.node.text).said;
     const term = field.terms.find((one) => one.term === said);
-    if (term?.explained) parts.splice(0, parts.length, `**${escapeMarkdown(said)}**: ${term.explained}`, `_${spoken(slot.key)}: ${field.about.description}_`);
+    if (term?.explained)
+      parts.splice(
+        0,
+        parts.length,
+        `**${escapeMarkdown(said)}**: ${term.explained}`,
+        `_${spoken(slot.key)}: ${field.about.description}_`,
+      );
   }
   parts.push(...usualLines(field), ...usedByChecks(path));
   return parts.filter(Boolean).join('\n\n');
@@ -109,7 +127,18 @@ function usualLines(field: Field): string[] {
 }
 
 function usedByChecks(path: readonly string[]): string[] {
-  const wanted = path[0] === 'parts' ? path.slice(1).join('.') : path[0] === 'packs' ? `pack.${path.slice(2).join('.')}` : path.join('.');
-  const names = allChecks.filter((check) => [...Object.values(check.needs), ...Object.values(check.may)].includes(wanted as never)).map((check) => check.title.toLowerCase());
-  return names.length === 0 ? [] : [`Compared by ${names.length} ${names.length === 1 ? 'check' : 'checks'}: ${names.slice(0, 5).join('; ')}${names.length > 5 ? '; …' : ''}.`];
+  const wanted =
+    path[0] === 'parts'
+      ? path.slice(1).join('.')
+      : path[0] === 'packs'
+        ? `pack.${path.slice(2).join('.')}`
+        : path.join('.');
+  const names = allChecks
+    .filter((check) => [...Object.values(check.needs), ...Object.values(check.may)].includes(wanted as never))
+    .map((check) => check.title.toLowerCase());
+  return names.length === 0
+    ? []
+    : [
+        `Compared by ${names.length} ${names.length === 1 ? 'check' : 'checks'}: ${names.slice(0, 5).join('; ')}${names.length > 5 ? '; …' : ''}.`,
+      ];
 }

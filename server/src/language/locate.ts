@@ -1,6 +1,7 @@
 /** Finds what stands at an offset of a file: the slot, its parents, and whether it is the key or the value. Answers from the tree only. */
-import type { FileDocument, SourceFile } from '../build/source-file';
+
 import type { Slot } from '../build/slot';
+import type { FileDocument, SourceFile } from '../build/source-file';
 import { covers } from '../text/span';
 
 export interface Located {
@@ -33,4 +34,5 @@ function within(document: FileDocument, slot: Slot, offset: number, parents: rea
 }
 
 /** Keys from the root down, as in `['parts', 'motors', 'kv']`. */
-export const pathOf = (located: Located): readonly string[] => [...located.parents, located.slot].map((slot) => slot.key).slice(1);
+export const pathOf = (located: Located): readonly string[] =>
+  [...located.parents, located.slot].map((slot) => slot.key).slice(1);

@@ -24,9 +24,13 @@ export function partLines(craft: Craft, card: Card, role: string, pack: Pack | u
   if (row && weight.ready.value > 0) {
     const each = row.count > 1 ? ` (${row.count} of ${grams(row.mass.value / row.count)})` : '';
     const basis = row.basis === 'estimate' ? ', a usual weight; weigh it' : row.basis === 'weighed' ? ', weighed' : '';
-    lines.push(`- weight: **${grams(row.mass.value)}**${each}, ${Math.round((row.mass.value / weight.ready.value) * 100)} % of ${grams(weight.ready.value)} ready to fly${basis}`);
+    lines.push(
+      `- weight: **${grams(row.mass.value)}**${each}, ${Math.round((row.mass.value / weight.ready.value) * 100)} % of ${grams(weight.ready.value)} ready to fly${basis}`,
+    );
   }
-  const figures = (card.packs.find((one) => one.pack === pack?.name) ?? card.packs[0])?.groups.flatMap((group) => group.figures) ?? [];
+  const figures =
+    (card.packs.find((one) => one.pack === pack?.name) ?? card.packs[0])?.groups.flatMap((group) => group.figures) ??
+    [];
   for (const name of decides[role] ?? []) {
     const figure = figures.find((one) => one.name === name);
     if (figure) lines.push(line(figure));
@@ -34,6 +38,7 @@ export function partLines(craft: Craft, card: Card, role: string, pack: Pack | u
   return lines;
 }
 
-const line = (figure: CardFigure): string => `- ${figure.title}: **${figureText(figure).replace(' (', '** (')}${figureText(figure).includes(' (') ? '' : '**'}`;
+const line = (figure: CardFigure): string =>
+  `- ${figure.title}: **${figureText(figure).replace(' (', '** (')}${figureText(figure).includes(' (') ? '' : '**'}`;
 
 const grams = (kilograms: number): string => `${(kilograms * 1000).toFixed(kilograms < 0.1 ? 1 : 0)} g`;

@@ -1,5 +1,11 @@
 /** Turns places and findings into protocol types; the only file where offsets become LSP positions. Decides nothing. */
-import { type Diagnostic, DiagnosticSeverity, DiagnosticTag, type Location, type Range } from 'vscode-languageserver-types';
+import {
+  type Diagnostic,
+  DiagnosticSeverity,
+  DiagnosticTag,
+  type Location,
+  type Range,
+} from 'vscode-languageserver-types';
 import type { Finding } from '../build/finding';
 import type { Place } from '../build/place';
 import type { SourceFile } from '../build/source-file';
@@ -12,14 +18,24 @@ export interface Files {
   spelled(uri: string): string;
 }
 
-export const rangeOf = (file: Pick<SourceFile, 'lines'>, span: Span): Range => ({ start: positionAt(file.lines, span.start), end: positionAt(file.lines, span.end) });
+export const rangeOf = (file: Pick<SourceFile, 'lines'>, span: Span): Range => ({
+  start: positionAt(file.lines, span.start),
+  end: positionAt(file.lines, span.end),
+});
 
 export function locationOf(files: Files, place: Place): Location {
   const file = files.get(place.file);
-  return { uri: files.spelled(place.file), range: file ? rangeOf(file, place.span) : { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } };
+  return {
+    uri: files.spelled(place.file),
+    range: file ? rangeOf(file, place.span) : { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
+  };
 }
 
-const severities = { error: DiagnosticSeverity.Error, warning: DiagnosticSeverity.Warning, information: DiagnosticSeverity.Information } as const;
+const severities = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+} as const;
 
 export function diagnosticOf(files: Files, file: SourceFile, finding: Finding): Diagnostic {
   const accepted = finding.accepted !== undefined;
@@ -31,7 +47,10 @@ export function diagnosticOf(files: Files, file: SourceFile, finding: Finding): 
     source: 'dryfit',
     code: finding.check,
     message: accepted ? `${finding.message} (Accepted: ${finding.accepted})` : finding.message,
-    relatedInformation: finding.related.map((related) => ({ location: locationOf(files, related.place), message: related.message })),
+    relatedInformation: finding.related.map((related) => ({
+      location: locationOf(files, related.place),
+      message: related.message,
+    })),
     ...(finding.check === 'accepted-needlessly' ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     data: { fingerprint: finding.fingerprint },
   };

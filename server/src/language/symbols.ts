@@ -1,7 +1,7 @@
 /** The outline of a file: its parts, packs and sections, in the order of the file. */
 import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
-import type { SourceFile } from '../build/source-file';
 import { kidOf, type Slot } from '../build/slot';
+import type { SourceFile } from '../build/source-file';
 import { isLeaf } from '../vocabulary/field';
 import { rangeOf } from './protocol';
 
@@ -20,7 +20,12 @@ function symbolOf(file: SourceFile, slot: Slot, depth: number): readonly Documen
     {
       name: slot.key || '?',
       detail: said.slice(0, 60),
-      kind: !slot.field || isLeaf(slot.field) ? SymbolKind.Property : depth === 0 ? SymbolKind.Namespace : SymbolKind.Object,
+      kind:
+        !slot.field || isLeaf(slot.field)
+          ? SymbolKind.Property
+          : depth === 0
+            ? SymbolKind.Namespace
+            : SymbolKind.Object,
       range: rangeOf(file, { start: slot.keySpan.start, end }),
       selectionRange: rangeOf(file, slot.keySpan),
       children: children as DocumentSymbol[],

@@ -1,9 +1,9 @@
 /** The files of a workspace as last seen, with its parts by id and the bench that applies to a folder. Reads no disk: texts are given to it. */
 import type { BenchFileFacts, PartsFileFacts, SettingsFileFacts, ShopsFileFacts } from '../build/generated/facts';
+import type { Place } from '../build/place';
 import { type Layer, placeOf, readMap } from '../build/read-facts';
 import { kidOf } from '../build/slot';
 import { type FileDocument, readSourceFile, type SourceFile } from '../build/source-file';
-import type { Place } from '../build/place';
 import type { FileKind } from '../vocabulary';
 
 export interface LibraryPart {
@@ -37,7 +37,9 @@ export class Workspace {
   }
 
   private noteChange(before: SourceFile | undefined, after: SourceFile | undefined): boolean {
-    const matters = [before, after].some((file) => file?.documents.some((document) => document.kind !== undefined && document.kind !== 'build'));
+    const matters = [before, after].some((file) =>
+      file?.documents.some((document) => document.kind !== undefined && document.kind !== 'build'),
+    );
     if (!matters) return false;
     this.index = undefined;
     this.shared++;
@@ -57,7 +59,9 @@ export class Workspace {
   }
 
   documents(kind: FileKind): readonly { file: SourceFile; document: FileDocument }[] {
-    return [...this.files.values()].flatMap((file) => file.documents.filter((document) => document.kind === kind).map((document) => ({ file, document })));
+    return [...this.files.values()].flatMap((file) =>
+      file.documents.filter((document) => document.kind === kind).map((document) => ({ file, document })),
+    );
   }
 
   /** Library parts by id. An id said in several files has several parts, in the order of their files' names. */
@@ -70,7 +74,9 @@ export class Workspace {
   find(id: string, from: string): LibraryPart | undefined {
     const all = this.parts().get(id);
     if (!all || all.length < 2) return all?.[0];
-    return all.reduce((best, part) => (sharedFolders(part.at.file, from) > sharedFolders(best.at.file, from) ? part : best));
+    return all.reduce((best, part) =>
+      sharedFolders(part.at.file, from) > sharedFolders(best.at.file, from) ? part : best,
+    );
   }
 
   private indexParts(): ReadonlyMap<string, readonly LibraryPart[]> {
@@ -80,7 +86,12 @@ export class Workspace {
       for (const slot of kidOf(document.slot, 'parts')?.kids ?? []) {
         const kind = kidOf(slot, 'kind')?.node;
         if (slot.node.is !== 'map') continue;
-        const part: LibraryPart = { id: slot.key, kind: kind?.is === 'scalar' ? kind.text : '', layer: { slot, document, file: file.uri }, at: placeOf({ slot, file: file.uri }) };
+        const part: LibraryPart = {
+          id: slot.key,
+          kind: kind?.is === 'scalar' ? kind.text : '',
+          layer: { slot, document, file: file.uri },
+          at: placeOf({ slot, file: file.uri }),
+        };
         const list = index.get(slot.key);
         if (list) list.push(part);
         else index.set(slot.key, [part]);
@@ -99,19 +110,30 @@ export class Workspace {
   }
 
   shops(): readonly ShopsFileFacts[] {
-    return this.documents('shops').flatMap(({ file, document }) => (document.slot ? [readMap([{ slot: document.slot, document, file: file.uri }], () => undefined) as unknown as ShopsFileFacts] : []));
+    return this.documents('shops').flatMap(({ file, document }) =>
+      document.slot
+        ? [readMap([{ slot: document.slot, document, file: file.uri }], () => undefined) as unknown as ShopsFileFacts]
+        : [],
+    );
   }
 
   partsFacts(file: SourceFile, document: FileDocument): PartsFileFacts | undefined {
     if (!document.slot) return undefined;
-    return readMap([{ slot: document.slot, document, file: file.uri }], (id) => this.find(id, file.uri)?.layer) as unknown as PartsFileFacts;
+    return readMap(
+      [{ slot: document.slot, document, file: file.uri }],
+      (id) => this.find(id, file.uri)?.layer,
+    ) as unknown as PartsFileFacts;
   }
 
   private nearestFacts(kind: FileKind, uri: string, asked?: string): unknown {
     const all = this.documents(kind).filter(({ document }) => document.slot);
     const near = asked
       ? all.filter(({ file }) => file.uri === asked)
-      : all.filter(({ file }) => uri.startsWith(folderOf(file.uri))).sort((a, b) => folderOf(b.file.uri).length - folderOf(a.file.uri).length || (a.file.uri < b.file.uri ? -1 : 1));
+      : all
+          .filter(({ file }) => uri.startsWith(folderOf(file.uri)))
+          .sort(
+            (a, b) => folderOf(b.file.uri).length - folderOf(a.file.uri).length || (a.file.uri < b.file.uri ? -1 : 1),
+          );
     const found = near[0];
     if (!found?.document.slot) return undefined;
     return readMap([{ slot: found.document.slot, document: found.document, file: found.file.uri }], () => undefined);

@@ -19,14 +19,16 @@ async function readText(file: string): Promise<string | undefined> {
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     // Gone, a folder, or not ours to read: the workspace has no such file.
-    if (code === 'ENOENT' || code === 'EISDIR' || code === 'ENOTDIR' || code === 'EACCES' || code === 'EPERM') return undefined;
+    if (code === 'ENOENT' || code === 'EISDIR' || code === 'ENOTDIR' || code === 'EACCES' || code === 'EPERM')
+      return undefined;
     throw error;
   }
 }
 
 async function walk(folder: string, found: string[]): Promise<void> {
   const entries = await readdir(folder, { withFileTypes: true }).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT' || error.code === 'EACCES' || error.code === 'ENOTDIR' || error.code === 'EPERM') return [];
+    if (error.code === 'ENOENT' || error.code === 'EACCES' || error.code === 'ENOTDIR' || error.code === 'EPERM')
+      return [];
     throw error;
   });
   for (const entry of entries) {
@@ -41,7 +43,9 @@ const disk: Disk = {
   async readFolders(folders) {
     const found: string[] = [];
     for (const folder of folders) if (folder.startsWith('file:')) await walk(fileURLToPath(folder), found);
-    const texts = await Promise.all(found.map(async (file) => [canonicalUri(pathToFileURL(file).href), await readText(file)] as const));
+    const texts = await Promise.all(
+      found.map(async (file) => [canonicalUri(pathToFileURL(file).href), await readText(file)] as const),
+    );
     return new Map(texts.filter((pair): pair is readonly [string, string] => pair[1] !== undefined));
   },
   async read(uri) {

@@ -88,7 +88,9 @@ export function serve(connection: Connection, disk: Disk, version: string): void
     connection.workspace.onDidChangeWorkspaceFolders(async ({ added, removed }) => {
       const gone = new Set(removed.map((folder) => folder.uri));
       folders = [...folders.filter((folder) => !gone.has(folder)), ...added.map((folder) => folder.uri)];
-      for (const uri of workspace.uris()) if (!open.has(uri) && ![...folders].some((folder) => uri.startsWith(canonicalUri(folder)))) workspace.delete(uri);
+      for (const uri of workspace.uris())
+        if (!open.has(uri) && ![...folders].some((folder) => uri.startsWith(canonicalUri(folder))))
+          workspace.delete(uri);
       await readFolders();
     });
     await readFolders();
@@ -96,7 +98,10 @@ export function serve(connection: Connection, disk: Disk, version: string): void
 
   connection.onDidOpenTextDocument(({ textDocument }) => {
     const uri = canonicalUri(textDocument.uri);
-    open.set(uri, { spelled: textDocument.uri, document: TextDocument.create(textDocument.uri, textDocument.languageId, textDocument.version, textDocument.text) });
+    open.set(uri, {
+      spelled: textDocument.uri,
+      document: TextDocument.create(textDocument.uri, textDocument.languageId, textDocument.version, textDocument.text),
+    });
     const before = workspace.get(uri)?.text;
     if (before === textDocument.text) publish(uri);
     else take(uri, textDocument.text);
@@ -106,7 +111,11 @@ export function serve(connection: Connection, disk: Disk, version: string): void
     const uri = canonicalUri(textDocument.uri);
     const shown = open.get(uri);
     if (!shown) return;
-    shown.document = TextDocument.update(shown.document, contentChanges as TextDocumentContentChangeEvent[], textDocument.version ?? shown.document.version + 1);
+    shown.document = TextDocument.update(
+      shown.document,
+      contentChanges as TextDocumentContentChangeEvent[],
+      textDocument.version ?? shown.document.version + 1,
+    );
     take(uri, shown.document.getText());
   });
 
@@ -129,7 +138,10 @@ export function serve(connection: Connection, disk: Disk, version: string): void
     }
   });
 
-  const at = (uri: string, position: { line: number; character: number }): { uri: string; offset: number } | undefined => {
+  const at = (
+    uri: string,
+    position: { line: number; character: number },
+  ): { uri: string; offset: number } | undefined => {
     const canonical = canonicalUri(uri);
     const file = workspace.get(canonical);
     return file && { uri: canonical, offset: offsetAt(file.text, file.lines, position) };
@@ -138,7 +150,12 @@ export function serve(connection: Connection, disk: Disk, version: string): void
   connection.onHover(({ textDocument, position }) => {
     const place = at(textDocument.uri, position);
     const shown = place && hover(workspace, place.uri, place.offset);
-    return shown ? { contents: { kind: MarkupKind.Markdown, value: shown.markdown }, range: rangeOf(workspace.get(place.uri)!, shown.span) } : null;
+    return shown
+      ? {
+          contents: { kind: MarkupKind.Markdown, value: shown.markdown },
+          range: rangeOf(workspace.get(place.uri)!, shown.span),
+        }
+      : null;
   });
 
   connection.onCompletion(({ textDocument, position }) => {

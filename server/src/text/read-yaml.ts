@@ -1,5 +1,16 @@
 /** Reads text as YAML into our own tree; tells what is wrong with it in the builder's words and never throws on any input. */
-import { type Alias, type Document, isAlias, isMap, isScalar, isSeq, type ParsedNode, parseAllDocuments, type Pair, type YAMLError } from 'yaml';
+import {
+  type Alias,
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  type Pair,
+  type ParsedNode,
+  parseAllDocuments,
+  type YAMLError,
+} from 'yaml';
 import { limits } from './limits';
 import { type Span, span } from './span';
 import type { Entry, MapNode, Node, TextDocument, TextFault, TextTree } from './tree';
@@ -7,13 +18,28 @@ import { syntaxFault } from './yaml-wording';
 
 export function readYaml(text: string): TextTree {
   if (text.length > limits.characters) return { documents: [], faults: [tooLarge(text)] };
-  const control = /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/.exec(text);
-  if (control) return { documents: [], faults: [notText(control.index)] };
-  const parsed = parseAllDocuments(text, { keepSourceTokens: false, uniqueKeys: false, strict: false, logLevel: 'silent', prettyErrors: false });
+  const control = firstControl(text);
+  if (control !== undefined) return { documents: [], faults: [notText(control)] };
+  const parsed = parseAllDocuments(text, {
+    keepSourceTokens: false,
+    uniqueKeys: false,
+    strict: false,
+    logLevel: 'silent',
+    prettyErrors: false,
+  });
   const list: Document.Parsed[] = Array.isArray(parsed) ? (parsed as Document.Parsed[]) : [];
   const faults: TextFault[] = [];
   const documents = list.map((document) => readDocument(document, text, faults));
   return { documents, faults };
+}
+
+/** Where a character stands that no text has; tabs and line ends are none of them. */
+function firstControl(text: string): number | undefined {
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code < 32 && code !== 9 && code !== 10 && code !== 13) return i;
+  }
+  return undefined;
 }
 
 function readDocument(document: Document.Parsed, text: string, faults: TextFault[]): TextDocument {
@@ -87,7 +113,12 @@ class Reader {
     return node;
   }
 
-  private map(source: { items: Pair<unknown, unknown>[]; flow?: boolean }, depth: number, via: Span | undefined, at: Span): MapNode {
+  private map(
+    source: { items: Pair<unknown, unknown>[]; flow?: boolean },
+    depth: number,
+    via: Span | undefined,
+    at: Span,
+  ): MapNode {
     const entries: Entry[] = [];
     const byKey = new Map<string, Entry>();
     const merged: Entry[] = [];
@@ -99,7 +130,10 @@ class Reader {
         merged.push(...this.merge(pair.value, depth, via));
         continue;
       }
-      const value = pair.value == null ? ({ is: 'empty', span: span(keySpan.end, keySpan.end), via } as const) : this.node(pair.value, depth + 1, via);
+      const value =
+        pair.value == null
+          ? ({ is: 'empty', span: span(keySpan.end, keySpan.end), via } as const)
+          : this.node(pair.value, depth + 1, via);
       const first = byKey.get(key);
       if (first) {
         this.faults.push({
@@ -163,5 +197,6 @@ const tooLarge = (text: string): TextFault => ({
 const notText = (at: number): TextFault => ({
   id: 'not-text',
   span: span(at, at + 1),
-  message: 'This file holds control characters, so it is not a text that can be read as YAML. Save it as plain UTF-8 text.',
+  message:
+    'This file holds control characters, so it is not a text that can be read as YAML. Save it as plain UTF-8 text.',
 });

@@ -43,7 +43,14 @@ export type Node = ScalarNode | EmptyNode | MapNode | ListNode;
 
 /** Something wrong with the text as YAML, before any meaning is looked at. */
 export interface TextFault {
-  readonly id: 'yaml-syntax' | 'key-twice' | 'alias-unknown' | 'text-cut-short' | 'file-too-large' | 'file-too-deep' | 'not-text';
+  readonly id:
+    | 'yaml-syntax'
+    | 'key-twice'
+    | 'alias-unknown'
+    | 'text-cut-short'
+    | 'file-too-large'
+    | 'file-too-deep'
+    | 'not-text';
   readonly span: Span;
   readonly message: string;
   readonly related?: { readonly span: Span; readonly message: string };

@@ -22,7 +22,7 @@ const table = {
   level: { dBm: 1 },
   ratio: { dB: 1 },
   'motor-constant': { 'rpm/V': 1, Kv: 1, KV: 1 },
-  'spin': { rpm: 1 / 60 },
+  spin: { rpm: 1 / 60 },
   'discharge-rate': { C: 1 },
   'sensor-scale': { 'mV/10A': 1 },
   'data-rate': { baud: 1, 'bit/s': 1, 'Mbit/s': 1e6 },

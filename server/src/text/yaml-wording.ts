@@ -6,7 +6,10 @@ export function syntaxFault(text: string, code: string, parserWords: string, at:
   const id = 'yaml-syntax';
   const line = lineAround(text, at.start);
   const colon = nestedColon(line.text);
-  if ((code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'UNEXPECTED_TOKEN' || /compact mapping/i.test(parserWords)) && colon) {
+  if (
+    (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'UNEXPECTED_TOKEN' || /compact mapping/i.test(parserWords)) &&
+    colon
+  ) {
     const start = line.start + colon.start;
     const end = line.start + colon.end;
     return {
@@ -16,7 +19,13 @@ export function syntaxFault(text: string, code: string, parserWords: string, at:
       fix: { title: `Put ${quoted(colon.value)} in quotes`, span: { start, end }, text: quoted(colon.value) },
     };
   }
-  return { id, span: widen(text, at), message: words[code] ?? `YAML cannot read this line (${firstSentence(parserWords)}). Check the indentation, the colon after the key, and quotes.` };
+  return {
+    id,
+    span: widen(text, at),
+    message:
+      words[code] ??
+      `YAML cannot read this line (${firstSentence(parserWords)}). Check the indentation, the colon after the key, and quotes.`,
+  };
 }
 
 const words: Record<string, string> = {
@@ -24,9 +33,11 @@ const words: Record<string, string> = {
   BAD_INDENT: 'This line is indented differently from the lines it belongs to. Line its key up with the keys above.',
   MISSING_CHAR: 'A closing quote, bracket or a colon is missing here.',
   MULTILINE_IMPLICIT_KEY: 'This line has no colon after its key. Write `key: value`.',
-  BLOCK_IN_FLOW: 'An indented block cannot stand inside brackets. Close the bracket first, or write everything inside it on one line.',
+  BLOCK_IN_FLOW:
+    'An indented block cannot stand inside brackets. Close the bracket first, or write everything inside it on one line.',
   BAD_ALIAS: 'A name after `*` or `&` is malformed. Put the text in quotes if it is meant as text.',
-  UNEXPECTED_TOKEN: 'YAML cannot read this: something stands here that belongs elsewhere. Check the colon, the quotes and the indentation.',
+  UNEXPECTED_TOKEN:
+    'YAML cannot read this: something stands here that belongs elsewhere. Check the colon, the quotes and the indentation.',
   IMPOSSIBLE: 'YAML cannot read this. Check the colon, the quotes and the indentation.',
   KEY_OVER_1024_CHARS: 'This key is longer than 1,024 characters; a colon or a line break is missing.',
   BAD_SCALAR_START: 'A value cannot start with this character. Put it in quotes.',

@@ -76,7 +76,8 @@ export interface TextField {
 export type LeafField = QuantityField | NotationField | TermField | TextField;
 export type Field = MapField | TableField | ListField | KindField | LeafField;
 
-export const isLeaf = (field: Field): field is LeafField => field.is === 'quantity' || field.is === 'notation' || field.is === 'term' || field.is === 'text';
+export const isLeaf = (field: Field): field is LeafField =>
+  field.is === 'quantity' || field.is === 'notation' || field.is === 'term' || field.is === 'text';
 
 /** `thread-depth` as it is spoken: thread depth. */
 export const spoken = (key: string): string => key.replaceAll('-', ' ');

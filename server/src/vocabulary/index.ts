@@ -1,7 +1,7 @@
 /** The kinds of file, each with its field table and its validator. The only door to what is made from schemas/. */
 import type { MapField } from './field';
 import { benchField, buildField, partsField, settingsField, shopsField } from './generated/fields';
-import * as validators from './generated/validators.js';
+import { bench, build, parts, settings, shops } from './generated/validators.js';
 
 export const fileKinds = ['build', 'parts', 'bench', 'shops', 'settings'] as const;
 export type FileKind = (typeof fileKinds)[number];
@@ -31,8 +31,14 @@ export interface Breach {
   readonly params: Readonly<Record<string, unknown>>;
 }
 
+const validators = { build, parts, bench, shops, settings };
+
 export function validate(kind: FileKind, data: unknown): readonly Breach[] {
   const validator = validators[kind];
   if (validator(data)) return [];
-  return (validator.errors ?? []).map((error) => ({ path: error.instancePath, keyword: error.keyword, params: error.params as Record<string, unknown> }));
+  return (validator.errors ?? []).map((error) => ({
+    path: error.instancePath,
+    keyword: error.keyword,
+    params: error.params as Record<string, unknown>,
+  }));
 }

@@ -10,6 +10,7 @@ export default check({
   remedy: 'Set the overlay to AUTO, or to the standard of the camera.',
   source: 'overlay documentation of widely used open flight firmware',
   needs: { overlay: 'setup.osd-standard', camera: 'camera.standard' },
+  when: (craft) => (craft.roles.camera?.system?.value ?? 'analog') === 'analog',
   judge({ overlay, camera }) {
     if (overlay.value === 'AUTO' || camera.value === 'switchable' || overlay.value === camera.value) return undefined;
     return {

@@ -14,6 +14,7 @@ export default check({
     pins: 'flight-controller.video-socket.pins',
     link: 'receiver.link',
   },
+  when: (craft) => craft.roles['flight-controller']?.['video-socket'] !== undefined,
   judge({ handset, pins, link }, craft) {
     const there = [...pins.entries.values()].find((pin) => pin.value === 'SBUS');
     const out = craft.said.wiring?.entries.get('video-transmitter')?.['leave-out'];

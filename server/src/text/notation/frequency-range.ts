@@ -1,6 +1,7 @@
 /** `5.6 GHz - 6.0 GHz`: the span a radio part works over. */
-import { misread, type Read, readBare } from '../quantity';
+
 import { splitOrigin } from '../origin';
+import { misread, type Read, readBare } from '../quantity';
 
 /** Hz */
 export interface FrequencyRange {

@@ -1,6 +1,7 @@
 /** `uart2`, `soft-serial 1`: the serial port of a flight controller that a device is wired to. */
-import { misread, type Read } from '../quantity';
+
 import { splitOrigin } from '../origin';
+import { misread, type Read } from '../quantity';
 
 export interface SerialPort {
   readonly is: 'uart' | 'soft';
@@ -14,5 +15,8 @@ export function readSerialPort(text: string): Read<SerialPort> {
   const soft = /^soft-serial(\d)$/.exec(said);
   if (soft) return { ok: true, value: { is: 'soft', number: Number(soft[1]) }, origin };
   const loose = /^(?:uart|serial|u)\s*(\d{1,2})$/i.exec(said);
-  return misread(`\`${said}\` is not a serial port; write \`uart2\` or \`soft-serial1\``, ...(loose ? [`uart${loose[1]}`] : []));
+  return misread(
+    `\`${said}\` is not a serial port; write \`uart2\` or \`soft-serial1\``,
+    ...(loose ? [`uart${loose[1]}`] : []),
+  );
 }

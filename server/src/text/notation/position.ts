@@ -1,6 +1,7 @@
 /** `40 mm forward, 20 mm up`: where a thing sits, seen from the middle of the frame at the height of the arms. */
-import { misread, type Read, readBare } from '../quantity';
+
 import { splitOrigin } from '../origin';
+import { misread, type Read, readBare } from '../quantity';
 
 /** m */
 export interface Position {
@@ -25,9 +26,13 @@ export function readPosition(text: string): Read<Position> {
   for (const piece of said.split(/\s*,\s*/)) {
     const match = /^(.*\S)\s+([a-z]+)$/i.exec(piece);
     const direction = match ? directions[match[2]!.toLowerCase()] : undefined;
-    if (!match || !direction) return misread(`\`${piece}\` is not a position; write distances with a direction, as in \`40 mm forward, 20 mm up\` (forward, back, left, right, up, down)`);
+    if (!match || !direction)
+      return misread(
+        `\`${piece}\` is not a position; write distances with a direction, as in \`40 mm forward, 20 mm up\` (forward, back, left, right, up, down)`,
+      );
     const distance = readBare(match[1]!, 'length', '40 mm');
-    if (!distance.ok) return misread(distance.why, ...(distance.better ?? []).map((better) => said.replace(match[1]!, better)));
+    if (!distance.ok)
+      return misread(distance.why, ...(distance.better ?? []).map((better) => said.replace(match[1]!, better)));
     if (seen.has(direction[0])) return misread(`\`${said}\` gives the same direction twice; say each once`);
     seen.add(direction[0]);
     value[direction[0]] = distance.value * direction[1];

@@ -1,6 +1,7 @@
 /** `1.3 x weight`, `60 % of full`: how hard a part of the flight is flown. */
-import { misread, type Read } from '../quantity';
+
 import { splitOrigin } from '../origin';
+import { misread, type Read } from '../quantity';
 
 export type ThrustLevel = { readonly of: 'weight' | 'full'; readonly ratio: number };
 
@@ -13,7 +14,16 @@ export function readThrustLevel(text: string): Read<ThrustLevel> {
   return misread(`\`${said}\` is not a thrust level; write \`1.3 x weight\` or \`60 % of full\``);
 }
 
-function within(value: ThrustLevel, least: number, most: number, said: string, origin: ReturnType<typeof splitOrigin>['origin']): Read<ThrustLevel> {
-  if (value.ratio < least || value.ratio > most) return misread(`\`${said}\` cannot be flown; use ${value.of === 'weight' ? '1 to 20 x weight' : '5 to 100 % of full'}`);
+function within(
+  value: ThrustLevel,
+  least: number,
+  most: number,
+  said: string,
+  origin: ReturnType<typeof splitOrigin>['origin'],
+): Read<ThrustLevel> {
+  if (value.ratio < least || value.ratio > most)
+    return misread(
+      `\`${said}\` cannot be flown; use ${value.of === 'weight' ? '1 to 20 x weight' : '5 to 100 % of full'}`,
+    );
   return { ok: true, value, origin };
 }

@@ -1,6 +1,7 @@
 /** `7 V - 26 V`, `5 V`, `2S-6S`: the supply voltages a device takes. Cells are kept as cells, since a listing's `6S` leaves the chemistry open. */
-import { misread, type Read, readBare } from '../quantity';
+
 import { splitOrigin } from '../origin';
+import { misread, type Read, readBare } from '../quantity';
 import { readCellRange } from './cells';
 
 export interface SupplyRange {
@@ -17,10 +18,15 @@ export function readSupplyRange(text: string): Read<SupplyRange> {
   if (/\dS\b/.test(said)) {
     const cells = readCellRange(said);
     if (!cells.ok) return cells;
-    return { ok: true, value: { least: cells.value.least * 3.3, most: cells.value.most * 4.2, cells: cells.value.most }, origin };
+    return {
+      ok: true,
+      value: { least: cells.value.least * 3.3, most: cells.value.most * 4.2, cells: cells.value.most },
+      origin,
+    };
   }
   const [first, second, ...more] = said.split(/\s*(?:–|(?<=\S)\s*-\s*|\bto\b)\s*/);
-  if (first === undefined || more.length > 0) return misread(`\`${said}\` is not a supply range; write \`7 V - 26 V\`, \`5 V\` or \`2S-6S\``);
+  if (first === undefined || more.length > 0)
+    return misread(`\`${said}\` is not a supply range; write \`7 V - 26 V\`, \`5 V\` or \`2S-6S\``);
   if (second === undefined) {
     const one = readBare(first, 'voltage', '5 V');
     if (!one.ok) return one;
