@@ -1,6 +1,7 @@
 /** The firmware guesses the number of cells from the voltage at plug-in and would guess wrong on a full pack. */
 import { cellVoltage } from '../../plan/cell-voltage';
 import { check } from '../check';
+import { write } from '../edit';
 import { cellsOf, volts } from '../words';
 
 export default check({
@@ -23,6 +24,7 @@ export default check({
         at: fixed,
         with: [{ fact: cells, says: `this pack is ${cellsOf(series)}` }],
         message: `The firmware is told ${cellsOf(fixed.value)}; this pack is ${cellsOf(series)}. Every voltage warning is wrong with it. Set ${cellsOf(series)}${craft.packs.length > 1 ? ', let the firmware count, or keep a profile for each pack' : ''}.`,
+        fixes: craft.packs.length === 1 ? [write(fixed, String(series))] : [],
       };
     }
     const charged = series * cellVoltage(chemistry.value).full;
@@ -34,6 +36,8 @@ export default check({
       with: full ? [{ fact: chemistry, says: `${volts(charged)} full` }] : [],
       severity: full ? 'warning' : 'information',
       message: `A full pack has ${volts(charged)}; with ${volts(most)} as the highest cell voltage${full ? '' : ', which is usual,'} the firmware takes it for ${cellsOf(guess)}. Its warnings are wrong then. Set \`cell-count: ${series}\` under \`setup\`, or a highest cell voltage of 4.40 V (\`cell-full\`).`,
+      // A higher limit would misread packs that are no longer full.
+      fixes: full && Math.floor(charged / 4.4 + 1e-9) + 1 === series && full.value < 4.4 ? [write(full, '4.4 V')] : [],
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The voltages that the firmware warns and lands at are too low for the pack, or in the wrong order. */
 
 import { check } from '../check';
+import { write } from '../edit';
 import { volts } from '../words';
 
 export default check({
@@ -24,12 +25,15 @@ export default check({
         at: warn,
         with: [{ fact: land, says: `it lands at ${land.text}` }],
         message: `The warning at ${warn.text} a cell comes no earlier than landing at ${land.text}. Set the warning higher, 3.5 V for LiPo.`,
+        fixes: land.value < 3.5 ? [write(warn, '3.5 V')] : [],
       };
     if (land && land.value < floor - 1e-9)
       return {
         at: land,
         with: says,
         message: `Landing at ${land.text} a cell is below the ${volts(floor)} that this pack stands. It loses capacity for good. Set 3.3 V for LiPo, or what the maker of the cells says.`,
+        fixes:
+          chemistry.value !== 'Li-ion' && floor <= 3.3 && (!warn || warn.value > 3.3) ? [write(land, '3.3 V')] : [],
       };
     return undefined;
   },

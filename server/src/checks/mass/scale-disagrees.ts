@@ -1,5 +1,6 @@
 /** The craft on the scale weighs noticeably more or less than its parts together. */
 
+import { totalMass } from '../../physics';
 import { check } from '../check';
 import { grams } from '../words';
 
@@ -15,11 +16,9 @@ export default check({
   when: (craft, pack) =>
     craft.said.flight?.weighed !== undefined && (craft.said.flight.pack?.value ?? craft.packs[0]?.name) === pack?.name,
   judge({ scale, weight }) {
-    const { dry, packRow } = weight.value;
+    const { rows, packRow } = weight.value;
     if (!packRow) return undefined;
-    const low = dry.low + packRow.mass.low;
-    const high = dry.high + packRow.mass.high;
-    const sum = dry.value + packRow.mass.value;
+    const { value: sum, low, high } = totalMass([...rows, packRow].map((row) => row.mass));
     if (scale.value >= low * 0.95 && scale.value <= high * 1.05 && Math.abs(scale.value / sum - 1) < 0.15)
       return undefined;
     if (Math.abs(scale.value / sum - 1) < 0.06) return undefined;

@@ -1,6 +1,7 @@
 /** The flight controller is mounted turned, and the board rotation in the firmware says otherwise. */
 
 import { check } from '../check';
+import { write } from '../edit';
 
 const turn = (degrees: number): number => ((Math.round(degrees) % 360) + 360) % 360;
 
@@ -34,6 +35,7 @@ export default check({
       at: set,
       with: [{ fact: rotated, says: `the board is turned by ${angle} degrees` }],
       message: `The board is mounted turned by ${angle} degrees; the firmware is told ${turn(set.value)}. The craft would flip at take-off. Set the rotation to ${angle}, or turn the board back.`,
+      fixes: [write(set, `${angle} deg`)],
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** Fewer screws a motor than it has holes, or a bag of screws that does not reach for all motors. */
 import { motorCount } from '../../plan/weight';
 import { check } from '../check';
+import { write } from '../edit';
 
 export default check({
   id: 'motor-screws-too-few',
@@ -19,6 +20,7 @@ export default check({
         at: each,
         with: [{ fact: mount, says: `the motor has ${holes} holes` }],
         message: `${each.value} screws for a motor with ${holes} holes. It works loose. Use ${holes}.`,
+        fixes: [write(each, String(holes))],
       };
     const motors = motorCount(craft);
     const bag = [...(craft.roles.fasteners?.entries.values() ?? [])].find(
@@ -30,6 +32,7 @@ export default check({
       at: bag.count,
       with: [{ fact: mount, says: `the motor has ${holes} holes` }],
       message: `${bag.count.value} screws for ${motors} motors; ${wanted} are needed. Add ${wanted - bag.count.value}.`,
+      fixes: [write(bag.count, String(wanted))],
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The firmware reads the ESC's current sensor with another scale than the ESC has. */
 
 import { check } from '../check';
+import { write } from '../edit';
 import { ratio } from '../words';
 
 export default check({
@@ -28,6 +29,7 @@ export default check({
       with: [{ fact: esc, says: `the ESC has ${esc.text}` }],
       severity: set ? 'warning' : 'information',
       message: `The ESC's current sensor has a scale of ${esc.text}, the firmware ${set ? 'is set to' : 'starts with'} ${used.text}: currents read ${off}. Set ${esc.text}, then correct it by what is charged back.${set ? '' : ' Write it down as `sensor-scale` under `setup`.'}`,
+      fixes: set ? [write(set, esc.text)] : [],
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** There are more or fewer motors than the frame carries, or than the ESC drives. */
 import type { Verdict } from '../check';
 import { check } from '../check';
+import { write } from '../edit';
 
 export default check({
   id: 'motor-count-differs',
@@ -20,6 +21,9 @@ export default check({
   },
   judge({ count, arms, geometry, channels, pieces, type }) {
     const found: Verdict[] = [];
+    const each = channels?.value ?? (type?.value === 'single' ? 1 : type?.value === '4-in-1' ? 4 : undefined);
+    const driven =
+      each === undefined ? undefined : each * (pieces?.value ?? (type?.value === 'single' ? count.value : 1));
     const carried =
       arms?.value ?? (geometry ? (geometry.value === 'hexa' ? 6 : geometry.value === 'octo' ? 8 : 4) : undefined);
     const frame = arms ?? geometry;
@@ -29,10 +33,8 @@ export default check({
         apart: 'frame',
         with: [{ fact: frame, says: `the frame carries ${carried}` }],
         message: `${count.value} motors for a frame that carries ${carried}. Write \`count: ${carried}\`; spares have a line of their own (\`spares\`).`,
+        fixes: driven === undefined || driven >= carried ? [write(count, String(carried))] : [],
       });
-    const each = channels?.value ?? (type?.value === 'single' ? 1 : type?.value === '4-in-1' ? 4 : undefined);
-    const driven =
-      each === undefined ? undefined : each * (pieces?.value ?? (type?.value === 'single' ? count.value : 1));
     const esc = pieces ?? channels ?? type;
     if (driven !== undefined && esc && driven < count.value)
       found.push({

@@ -1,6 +1,7 @@
 /** There are fewer propellers than motors. */
 import { motorCount } from '../../plan/weight';
 import { check } from '../check';
+import { write } from '../edit';
 
 export default check({
   id: 'propellers-too-few',
@@ -17,6 +18,7 @@ export default check({
     if (count.value >= motors) return undefined;
     return {
       message: `${count.value} propellers for ${motors} motors. Write \`count: ${motors}\`; spares have a line of their own (\`spares\`).`,
+      fixes: [write(count, String(motors))],
     };
   },
   bad: `

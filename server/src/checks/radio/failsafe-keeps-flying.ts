@@ -1,6 +1,7 @@
 /** Firmware or receiver keep the last commands when the link is lost. */
 
 import { check } from '../check';
+import { write } from '../edit';
 
 export default check({
   id: 'failsafe-keeps-flying',
@@ -20,6 +21,7 @@ export default check({
         at: plan,
         message:
           'The craft keeps its last commands when the link is lost: it flies away, or its propellers turn on the ground. Choose `drop` or `land`, and test it with the propellers off by switching the radio off.',
+        fixes: [write(plan, 'drop')],
       };
     if (silent?.value === false)
       return {

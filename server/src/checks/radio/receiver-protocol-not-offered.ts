@@ -1,6 +1,7 @@
 /** The protocol to be used is not among those the receiver speaks. */
 
 import { check } from '../check';
+import { write } from '../edit';
 
 export default check({
   id: 'receiver-protocol-not-offered',
@@ -17,6 +18,7 @@ export default check({
     return {
       with: [{ fact: protocols, says: `it speaks ${protocols.text}` }],
       message: `The receiver speaks ${protocols.text}; ${chosen.text} is not among them. Choose one of those.`,
+      fixes: protocols.items.slice(0, 3).map((item) => write(chosen, item.value)),
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The channel with the width of its picture reaches outside the span of the region's profile. */
 import { channelOf, channelsInside, halfWidth } from '../../plan/video-channels';
 import { check } from '../check';
+import { write } from '../edit';
 import { dated, hasProfile, profileFor } from '../region';
 
 export default check({
@@ -21,11 +22,16 @@ export default check({
     const [least, most] = profile.video.span;
     if (at.megahertz - halfWidth >= least && at.megahertz + halfWidth <= most) return undefined;
     const outside = at.megahertz < least || at.megahertz > most;
-    const near = channelsInside(least, most, at.megahertz).slice(0, 3).join(', ');
+    const offered = craft.roles['video-transmitter']?.channels?.items.map((item) => item.value.trim().toUpperCase());
+    const inside = channelsInside(least, most, at.megahertz).filter(
+      (name) => !offered || offered.includes(name) || offered.includes(name[0]!),
+    );
+    const near = inside.slice(0, 3);
     return {
       at: channel,
       severity: outside ? 'warning' : 'information',
-      message: `${channel.text} lies at ${at.megahertz} MHz${outside ? '' : ` and reaches ${halfWidth} MHz to either side`}; your profile has ${least} to ${most} MHz ${profile.video.note}. The nearest channels inside are ${near}. ${dated(profile)}`,
+      message: `${channel.text} lies at ${at.megahertz} MHz${outside ? '' : ` and reaches ${halfWidth} MHz to either side`}; your profile has ${least} to ${most} MHz ${profile.video.note}. ${near.length > 0 ? `The nearest channels inside are ${near.join(', ')}.` : 'None of its channels lies inside.'} ${dated(profile)}`,
+      fixes: near.map((name) => write(channel, name)),
     };
   },
   bad: `

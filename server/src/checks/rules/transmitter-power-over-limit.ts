@@ -1,6 +1,7 @@
 /** What the video antenna radiates is above what the region's profile has for a craft without a licence. */
 import { dBmOfWatts, eirp, wattsOfDBm } from '../../physics';
 import { check } from '../check';
+import { write } from '../edit';
 import { dated, hasProfile, profileFor } from '../region';
 import { watts } from '../words';
 
@@ -24,12 +25,14 @@ export default check({
     const most = profile.video.radiated;
     if (radiated <= most * 1.001) return undefined;
     const setting = wattsOfDBm(dBmOfWatts(most) - gained + (loss?.value ?? 0));
+    const lower = craft.roles['video-transmitter']?.levels?.items.filter((item) => item.value <= setting).at(-1);
     const small = level.value <= most * 1.001;
     return {
       at: level,
       with: gain ? [{ fact: gain, says: `the antenna has ${gain.text}` }] : [],
       severity: small || !gain ? 'information' : 'warning',
       message: `${level.text} into ${gain ? gain.text : 'about 1.5 dBi, which was taken as usual,'} radiate ${watts(radiated)}; your profile says ${most < 0.001 ? `${Number((most * 1000).toFixed(2))} mW` : watts(most)} ${profile.video.note}, which is a setting of ${Number((setting * 1000).toFixed(setting < 0.002 ? 2 : 0))} mW here. Choose a lower level, or accept this with your licence as the reason. ${dated(profile)}`,
+      fixes: lower ? [write(level, lower.text)] : [],
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The radio power to be set is not among the transmitter's levels. */
 
 import { check } from '../check';
+import { write } from '../edit';
 import { watts } from '../words';
 
 export default check({
@@ -18,6 +19,11 @@ export default check({
       at: level,
       with: [{ fact: levels, says: `it has ${levels.text}` }],
       message: `The transmitter has the levels ${levels.text}; ${watts(level.value)} is not among them. Choose one of those.`,
+      // Only lower ones: more power is the builder's decision.
+      fixes: levels.items
+        .filter((item) => item.value < level.value)
+        .slice(-1)
+        .map((item) => write(level, item.text)),
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The transmitter needs more antennas than are listed. */
 
 import { check } from '../check';
+import { write } from '../edit';
 
 export default check({
   id: 'video-antennas-too-few',
@@ -21,6 +22,7 @@ export default check({
       at: count ?? plugs,
       with: count ? [{ fact: plugs, says: `the transmitter has ${plugs.value}` }] : [],
       message: `The transmitter has ${plugs.value} antenna plugs; ${has === 1 ? 'one antenna is' : `${has} antennas are`} listed. An output without antenna heats itself. Write \`count: ${plugs.value}\` for the antennas, or add them.`,
+      fixes: count ? [write(count, String(plugs.value))] : [],
     };
   },
   bad: `
