@@ -1,6 +1,6 @@
 /** Bundles the extension, the server, the command line, the editor tests and the validation; must not check types, which `npm run check` does. */
 import { spawnSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
 
@@ -46,3 +46,11 @@ const bundles = [
   },
 ];
 await Promise.all(bundles.map((bundle) => build({ ...common, ...bundle })));
+
+// The page that each finding links to, from the checks themselves.
+const page = spawnSync(process.execPath, ['dist/cli.cjs', 'explain', '--format', 'markdown'], {
+  cwd: root,
+  maxBuffer: 1 << 26,
+});
+if (page.status !== 0) throw new Error(`no reference page: ${page.stderr}`);
+writeFileSync(path.join(root, 'dist/checks.md'), page.stdout);

@@ -10,6 +10,8 @@ import { acceptFindings } from './checks/accept';
 import type { Check } from './checks/check';
 import { allChecks } from './checks/generated/all';
 import { missingFacts } from './checks/missing';
+import { isCheck } from './checks/names';
+import { profileFor, regionFact } from './checks/region';
 import { type NotChecked, runChecks } from './checks/run';
 import { folderOf, type Workspace } from './library/workspace';
 import { limits } from './text/limits';
@@ -29,19 +31,25 @@ export interface AnalysisOptions {
   /** URI of the bench file to use instead of the nearest one. */
   readonly bench?: string;
   readonly checks?: readonly Check[];
+  /** Today as YYYY-MM-DD; without it nothing is called old. */
+  readonly today?: string;
 }
 
 export function analyse(workspace: Workspace, uri: string, options: AnalysisOptions = {}): Analysis | undefined {
   const file = workspace.get(uri);
   if (!file) return undefined;
   const crafts = craftsOf(workspace, file, options.bench);
-  const findings: Finding[] = [...structureFindings(file), ...libraryFindings(workspace, file)];
+  const findings: Finding[] = [
+    ...structureFindings(file),
+    ...libraryFindings(workspace, file),
+    ...settingsFindings(file),
+  ];
   const ran: string[] = [];
   const notChecked: NotChecked[] = [];
   for (const craft of crafts) {
     const run = runChecks(options.checks ?? allChecks, craft);
     const own = [...lostFindings(workspace, craft), ...doubledFindings(craft), ...run.findings];
-    findings.push(...acceptFindings(craft, own, run.ran));
+    findings.push(...acceptFindings(craft, own, run.ran), ...oldProfile(craft, options.today));
     ran.push(...run.ran);
     // A craft written down for comparison may leave anything open.
     if (craft.said.reference?.value === true) continue;
@@ -85,6 +93,29 @@ function factsMissing(craft: Craft, notChecked: readonly NotChecked[]): Finding 
     fingerprint: fingerprintOf('facts-missing', craft.where),
   };
 }
+
+/** A rules profile that nobody compared with its sources for a year. */
+function oldProfile(craft: Craft, today: string | undefined): readonly Finding[] {
+  const region = regionFact(craft);
+  const profile = profileFor(craft);
+  if (!profile || !region || today === undefined || monthsBetween(profile.asOf, today) <= 12) return [];
+  return [
+    {
+      check: 'rules-profile-old',
+      severity: 'information',
+      message: `The profile ${profile.name} was last compared with its sources in ${profile.asOf}, more than a year ago. Rules change; check your local rules.`,
+      at: craft.where,
+      related: [{ place: region.at, message: 'the region is said here' }],
+      fixes: [],
+      fingerprint: fingerprintOf('rules-profile-old', craft.where),
+    },
+  ];
+}
+
+const monthsBetween = (from: string, to: string): number => {
+  const months = (date: string): number => Number(date.slice(0, 4)) * 12 + Number(date.slice(5, 7));
+  return months(to) - months(from);
+};
 
 function lostFindings(workspace: Workspace, craft: Craft): readonly Finding[] {
   return craft.lost.map((lost) => {
@@ -130,6 +161,34 @@ function doubledFindings(craft: Craft): readonly Finding[] {
       fixes: [],
       fingerprint: fingerprintOf('role-filled-twice', at),
     };
+  });
+}
+
+/** Names of checks in a settings file that no check has. */
+function settingsFindings(file: SourceFile): readonly Finding[] {
+  return file.documents.flatMap((document) => {
+    if (document.kind !== 'settings') return [];
+    return (kidOf(document.slot, 'severity')?.kids ?? []).flatMap((slot) => {
+      if (isCheck(slot.key) || !slot.keySpan) return [];
+      const near = nearest(
+        slot.key,
+        allChecks.map((check) => check.id),
+      );
+      const at = { ...placeOf({ slot, file: file.uri }), span: slot.keySpan };
+      return [
+        {
+          check: 'check-unknown',
+          severity: 'warning' as const,
+          message: `There is no check \`${slot.key}\`.${near ? ` Did you mean \`${near}\`?` : ' Take this entry out.'}`,
+          at,
+          related: [],
+          fixes: near
+            ? [{ title: `Write \`${near}\``, edits: [{ file: file.uri, span: slot.keySpan, text: near }] }]
+            : [],
+          fingerprint: fingerprintOf('check-unknown', at),
+        },
+      ];
+    });
   });
 }
 

@@ -15,7 +15,7 @@ export function card(args: readonly string[], console: Console): number {
   const { workspace, asked, uri } = open(console.cwd, [name], values);
   if (asked.length !== 1) throw new CannotRun('`dryfit card` takes one build file, not a folder.');
   const bench = values.bench === undefined ? undefined : benchUri(console.cwd, values.bench, workspace, uri);
-  const analysis = analyse(workspace, uri(asked[0]!), { bench })!;
+  const analysis = analyse(workspace, uri(asked[0]!), { bench, today: console.today })!;
   if (analysis.crafts.length === 0)
     throw new CannotRun(`${name} is no build, so it has no figures. Its first line would be \`dryfit: build\`.`);
   const cards = analysis.crafts.map((craft) => cardOf(craft, analysis));

@@ -14,7 +14,7 @@ export function check(args: readonly string[], console: Console): number {
   const threshold = oneOf('fail-on', values['fail-on'] ?? 'error', ['error', 'warning', 'information']) as Severity;
   const { workspace, asked, uri } = open(console.cwd, positionals, values);
   const bench = values.bench === undefined ? undefined : benchUri(console.cwd, values.bench, workspace, uri);
-  const analyses = asked.map((file) => analyse(workspace, uri(file), { bench })!);
+  const analyses = asked.map((file) => analyse(workspace, uri(file), { bench, today: console.today })!);
   const where = {
     name: (file: string): string => shown(console.cwd, fileURLToPath(file)),
     file: (file: string) => workspace.get(file),

@@ -1,6 +1,8 @@
 /** What a command may use of the world, and how it says that it could not run. */
 export interface Console {
   readonly cwd: string;
+  /** YYYY-MM-DD */
+  readonly today: string;
   out(text: string): void;
   err(text: string): void;
 }

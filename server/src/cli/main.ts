@@ -21,6 +21,11 @@ function write(fd: number, text: string): void {
 
 process.exitCode = run(
   process.argv.slice(2),
-  { cwd: process.cwd(), out: (text) => write(1, text), err: (text) => write(2, text) },
+  {
+    cwd: process.cwd(),
+    today: new Date().toISOString().slice(0, 10),
+    out: (text) => write(1, text),
+    err: (text) => write(2, text),
+  },
   packageJson.version,
 );

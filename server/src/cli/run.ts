@@ -2,6 +2,8 @@
 import { card } from './card';
 import { check } from './check';
 import { CannotRun, type Console } from './console';
+import { explain } from './explain';
+import { harness } from './harness';
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
 
@@ -13,12 +15,21 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
   dryfit card FILE                  weight, current, thrust and flight time
       --format text|json|markdown
       --bench FILE, --workspace DIR as above
+  dryfit harness FILE               the cable between ESC and flight controller, wire by wire
+      --format text|json|markdown   exit code 1 when it must not be plugged in as it is
+  dryfit explain [CHECK…]           what a check is about; all of them when none is named
+      --format text|json|markdown
   dryfit --version, dryfit --help
 
 Exit code 0: nothing found at that severity. 1: something found. 2: could not run.
 `;
 
-const commands: Readonly<Record<string, (args: readonly string[], console: Console) => number>> = { check, card };
+const commands: Readonly<Record<string, (args: readonly string[], console: Console) => number>> = {
+  check,
+  card,
+  harness,
+  explain,
+};
 
 export function run(argv: readonly string[], console: Console, version: string): number {
   const [name, ...args] = argv;

@@ -4,8 +4,12 @@ import type { Craft } from '../build/craft';
 import { fieldsAt, kidOf, type Slot } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
 import type { Workspace } from '../library/workspace';
+import { worked } from '../plan/worked';
 import { cardOf, mainPack } from '../report/card';
 import { cardAsMarkdown, escapeMarkdown } from '../report/card-text';
+import { harnessAsMarkdown, harnessReport } from '../report/harness-report';
+import { portRows, railRows } from '../report/ports-table';
+import { tableAsMarkdown } from '../report/table';
 import { splitOrigin } from '../text/origin';
 import type { Span } from '../text/span';
 import { type Field, spoken } from '../vocabulary/field';
@@ -47,7 +51,23 @@ function buildHover(workspace: Workspace, uri: string, located: Located, path: r
   const pack = role === 'packs' ? craft.packs.find((one) => one.name === path[1]) : mainPack(craft);
   const lines = partLines(craft, card, role!, pack);
   const head = partHead(workspace, craft, located, role!);
-  return [head, lines.join('\n')].filter(Boolean).join('\n\n') || undefined;
+  return [head, lines.join('\n'), ...workedOut(craft, role!)].filter(Boolean).join('\n\n') || undefined;
+}
+
+/** Tables of what was worked out, where the part is the one they belong to. */
+function workedOut(craft: Craft, role: string): readonly string[] {
+  const boards = ['flight-controller', 'stack', 'all-in-one'];
+  if (role === 'harness' || (role === 'esc' && !craft.roles.harness)) {
+    const harness = worked(craft, undefined, 'worked.harness');
+    return harness ? [harnessAsMarkdown(harnessReport(harness.value))] : [];
+  }
+  if (!boards.includes(role)) return [];
+  const ports = worked(craft, undefined, 'worked.ports')?.value;
+  const rails = worked(craft, undefined, 'worked.rails')?.value;
+  return [
+    ports ? `**Serial ports**\n\n${tableAsMarkdown(portRows(ports))}` : '',
+    rails ? `**Rails**\n\n${tableAsMarkdown(railRows(rails))}` : '',
+  ];
 }
 
 /** The part's name with its decisive values. */

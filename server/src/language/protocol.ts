@@ -16,6 +16,8 @@ export interface Files {
   get(uri: string): SourceFile | undefined;
   /** The spelling of a URI that the client itself uses. */
   spelled(uri: string): string;
+  /** Where a check is explained, if anywhere. */
+  explains?(check: string): string | undefined;
 }
 
 export const rangeOf = (file: Pick<SourceFile, 'lines'>, span: Span): Range => ({
@@ -39,6 +41,7 @@ const severities = {
 
 export function diagnosticOf(files: Files, file: SourceFile, finding: Finding): Diagnostic {
   const accepted = finding.accepted !== undefined;
+  const href = files.explains?.(finding.check);
   // What is dangerous stays as visible as before, accepted or not.
   const severity = accepted && !finding.danger ? DiagnosticSeverity.Hint : severities[finding.severity];
   return {
@@ -46,6 +49,7 @@ export function diagnosticOf(files: Files, file: SourceFile, finding: Finding): 
     severity,
     source: 'dryfit',
     code: finding.check,
+    codeDescription: href === undefined ? undefined : { href },
     message: accepted ? `${finding.message} (Accepted: ${finding.accepted})` : finding.message,
     relatedInformation: finding.related.map((related) => ({
       location: locationOf(files, related.place),

@@ -1,4 +1,5 @@
 /** Entry of the language server in a Node process: the connection and the disk, nothing else. */
+import { existsSync } from 'node:fs';
 import { readdir, readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -53,4 +54,10 @@ const disk: Disk = {
   },
 };
 
-serve(createConnection(ProposedFeatures.all), disk, packageJson.version);
+const page = path.join(__dirname, 'checks.md');
+
+serve(createConnection(ProposedFeatures.all), disk, {
+  version: packageJson.version,
+  reference: existsSync(page) ? pathToFileURL(page).href : undefined,
+  today: () => new Date().toISOString().slice(0, 10),
+});

@@ -10,13 +10,16 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Analysis, analyse } from '../analysis';
+import { allChecks } from '../checks/generated/all';
 import { actions } from '../language/actions';
 import { complete } from '../language/completion';
 import { definition } from '../language/definition';
 import { hover } from '../language/hover';
+import { inlayHints } from '../language/inlay-hints';
 import { diagnosticOf, type Files, rangeOf } from '../language/protocol';
 import { symbols } from '../language/symbols';
 import { Workspace } from '../library/workspace';
+import { referencePage } from '../report/reference';
 import { offsetAt } from '../text/lines';
 import { canonicalUri } from './uri';
 
@@ -28,20 +31,33 @@ export interface Disk {
   read(uri: string): Promise<string | undefined>;
 }
 
-export function serve(connection: Connection, disk: Disk, version: string): void {
+export interface ServerSettings {
+  readonly version: string;
+  /** Address of the page of all checks, which each finding links to; none where there is no such page. */
+  readonly reference?: string;
+  /** Today as YYYY-MM-DD; the engine itself has no clock. */
+  today(): string;
+}
+
+export function serve(connection: Connection, disk: Disk, settings: ServerSettings): void {
   const workspace = new Workspace();
   const open = new Map<string, { spelled: string; document: TextDocument }>();
   const analyses = new Map<string, { text: string; shared: number; analysis: Analysis }>();
   let folders: readonly string[] = [];
 
-  const files: Files = { get: (uri) => workspace.get(uri), spelled: (uri) => open.get(uri)?.spelled ?? uri };
+  const page = settings.reference === undefined ? undefined : referencePage(allChecks).lines;
+  const files: Files = {
+    get: (uri) => workspace.get(uri),
+    spelled: (uri) => open.get(uri)?.spelled ?? uri,
+    explains: (check) => (page?.has(check) ? `${settings.reference}#L${page.get(check)}` : undefined),
+  };
 
   const analysisOf = (uri: string): Analysis | undefined => {
     const file = workspace.get(uri);
     if (!file) return undefined;
     const known = analyses.get(uri);
     if (known && known.analysis.file === file && known.shared === workspace.version) return known.analysis;
-    const analysis = analyse(workspace, uri);
+    const analysis = analyse(workspace, uri, { today: settings.today() });
     if (analysis) analyses.set(uri, { text: file.text, shared: workspace.version, analysis });
     return analysis;
   };
@@ -65,13 +81,14 @@ export function serve(connection: Connection, disk: Disk, version: string): void
     folders = (params.workspaceFolders ?? []).map((folder) => folder.uri);
     if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
     return {
-      serverInfo: { name: 'Dryfit', version },
+      serverInfo: { name: 'Dryfit', version: settings.version },
       capabilities: {
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
         hoverProvider: true,
         completionProvider: { triggerCharacters: [':', ' ', '-'] },
         definitionProvider: true,
         documentSymbolProvider: true,
+        inlayHintProvider: true,
         codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
         workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
       },
@@ -171,6 +188,11 @@ export function serve(connection: Connection, disk: Disk, version: string): void
   connection.onDocumentSymbol(({ textDocument }) => {
     const file = workspace.get(canonicalUri(textDocument.uri));
     return file ? [...symbols(file)] : [];
+  });
+
+  connection.languages.inlayHint.on(({ textDocument }) => {
+    const analysis = analysisOf(canonicalUri(textDocument.uri));
+    return analysis ? [...inlayHints(analysis.file, analysis.crafts)] : [];
   });
 
   connection.onCodeAction(({ textDocument, range, context }) => {

@@ -1,0 +1,106 @@
+/** The reference of all checks, from the checks themselves: what, why, what to do, source, example. Adds no words of its own about any check. */
+import { type Check, groups } from '../checks/check';
+
+const plainExample = (marked: string): string => marked.replace(/^\n/, '').replace(/[«»]/g, '');
+
+/** What is marked in the bad example, with the check's name, as a comment would show it. */
+function markedExample(marked: string): string {
+  return marked
+    .replace(/^\n/, '')
+    .split('\n')
+    .map((line) => (line.includes('«') ? `${line.replace(/[«»]/g, '')}   # found here` : line))
+    .join('\n');
+}
+
+export function checkAsJson(check: Check): unknown {
+  const { id, title, group, severity, danger, why, remedy, source, needs, may } = check;
+  return {
+    id,
+    title,
+    group,
+    severity,
+    danger: danger ?? null,
+    why,
+    remedy,
+    source,
+    needs: Object.values(needs),
+    may: Object.values(may),
+    bad: plainExample(check.bad),
+    good: plainExample(check.good),
+  };
+}
+
+export function checkAsText(check: Check): string {
+  const danger = check.danger ? `, danger: ${check.danger}` : '';
+  return [
+    `${check.id}: ${check.title}`,
+    `${check.group}, ${check.severity}${danger}`,
+    '',
+    `Why    ${check.why}`,
+    `Do     ${check.remedy}`,
+    `Source ${check.source}`,
+    `Needs  ${Object.values(check.needs).join(', ')}`,
+    '',
+    'Found in:',
+    markedExample(check.bad).replace(/^/gm, '  ').trimEnd(),
+    '',
+    'Not found in:',
+    plainExample(check.good).replace(/^/gm, '  ').trimEnd(),
+    '',
+  ].join('\n');
+}
+
+export interface ReferencePage {
+  readonly text: string;
+  /** 1-based line of each check's heading. */
+  readonly lines: ReadonlyMap<string, number>;
+}
+
+export function referencePage(checks: readonly Check[]): ReferencePage {
+  const out: string[] = [
+    '# What Dryfit checks',
+    '',
+    `${checks.length} checks, by what meets what. Each example is run as a test. A check without one of its facts does not run, and that is reported.`,
+    '',
+  ];
+  const lines = new Map<string, number>();
+  for (const group of groups) {
+    const own = checks.filter((check) => check.group === group).sort((a, b) => (a.id < b.id ? -1 : 1));
+    if (own.length === 0) continue;
+    out.push(`## ${group.charAt(0).toUpperCase()}${group.slice(1)}`, '');
+    for (const check of own) {
+      lines.set(check.id, out.length + 1);
+      out.push(
+        `### ${check.id}`,
+        '',
+        `**${check.title}.** ${check.severity.charAt(0).toUpperCase()}${check.severity.slice(1)}${check.danger ? `, danger: ${check.danger}` : ''}.`,
+        '',
+      );
+      out.push(
+        check.why,
+        '',
+        `What to do: ${check.remedy}`,
+        '',
+        `Source: ${check.source}. Compares ${Object.values(check.needs)
+          .map((need) => `\`${need}\``)
+          .join(', ')}.`,
+        '',
+      );
+      out.push(
+        'Found in:',
+        '',
+        '```yaml',
+        ...markedExample(check.bad).trimEnd().split('\n'),
+        '```',
+        '',
+        'Not found in:',
+        '',
+        '```yaml',
+        ...plainExample(check.good).trimEnd().split('\n'),
+        '```',
+        '',
+      );
+    }
+  }
+  return { text: `${out.join('\n')}\n`, lines };
+}

@@ -1,0 +1,39 @@
+/** What was worked out, where the builder looks: ports and rails on the flight controller, wires on the harness, ports beside the devices. */
+import { describe, expect, it } from 'vitest';
+import { analyse } from '../../server/src/analysis';
+import { hover } from '../../server/src/language/hover';
+import { inlayHints } from '../../server/src/language/inlay-hints';
+import { sampleUri, sampleWorkspace } from '../support/samples';
+
+const workspace = sampleWorkspace();
+const hoverAt = (name: string, word: string): string => {
+  const uri = sampleUri(name);
+  return hover(workspace, uri, workspace.get(uri)!.text.indexOf(word) + 1)?.markdown ?? '';
+};
+
+describe('hover', () => {
+  it('shows ports and rails on the stack', () => {
+    const text = hoverAt('builds/ossel-5.dryfit.yaml', 'stack:');
+    expect(text).toContain('| uart2 | RX and TX | the receiver (CRSF) |');
+    expect(text).toMatch(/\| 9V \| video transmitter \d+ mA \|/);
+  });
+
+  it('shows the wires on the harness', () => {
+    expect(hoverAt('builds/dart-5.dryfit.yaml', 'harness:')).toContain('Plug it in');
+    expect(hoverAt('faulty/mixed-stack.dryfit.yaml', 'harness:')).toContain('Do not plug it in');
+  });
+});
+
+describe('inlay hints', () => {
+  it('name the port that was chosen, only where the file does not say it', () => {
+    const uri = 'file:///samples/builds/hinted.dryfit.yaml';
+    const text = workspace.get(sampleUri('builds/ossel-5.dryfit.yaml'))!.text.replace('    serial: uart2\n', '');
+    workspace.set(uri, text);
+    const { file, crafts } = analyse(workspace, uri)!;
+    const hints = inlayHints(file, crafts);
+    expect(hints.map((hint) => hint.label)).toEqual([' uart2']);
+    const line = text.split('\n')[hints[0]!.position.line];
+    expect(line).toBe('  receiver:');
+    expect(hints[0]!.position.character).toBe('  receiver:'.length);
+  });
+});
