@@ -6,7 +6,7 @@ import { allChecks } from '../checks/generated/all';
 import type { Workspace } from '../library/workspace';
 import { worked } from '../plan/worked';
 import { cardOf, mainPack } from '../report/card';
-import { cardAsMarkdown, escapeMarkdown } from '../report/card-text';
+import { cardAtAGlance, escapeMarkdown } from '../report/card-markdown';
 import { harnessAsMarkdown, harnessReport } from '../report/harness-report';
 import { portRows, railRows } from '../report/ports-table';
 import { tableAsMarkdown } from '../report/table';
@@ -47,7 +47,7 @@ function buildHover(workspace: Workspace, uri: string, located: Located, path: r
   );
   if (!analysis || !craft) return undefined;
   const card = cardOf(craft, analysis);
-  if (path.join() === 'name') return cardAsMarkdown(card);
+  if (path.join() === 'name') return cardAtAGlance(card);
   const pack = role === 'packs' ? craft.packs.find((one) => one.name === path[1]) : mainPack(craft);
   const lines = partLines(craft, card, role!, pack);
   const head = partHead(workspace, craft, located, role!);

@@ -1,13 +1,13 @@
 /** The figures that one part decides, as lines of Markdown: what it weighs in the craft and what depends on choosing it. */
 import type { Craft, Pack } from '../build/craft';
 import { weightOf } from '../plan/weight';
-import type { Card, CardFigure } from '../report/card';
+import { type Card, type CardFigure, figuresByName } from '../report/card';
 import { figureText } from '../report/figure-text';
 
 /** Names of card figures by role; a role that is not here decides only weight. */
 const decides: Readonly<Record<string, readonly string[]>> = {
   motors: ['thrust-to-weight', 'hover-throttle', 'full-current-each', 'time-as-flown'],
-  propellers: ['thrust-to-weight', 'hover-throttle', 'full-current-each', 'tip-mach', 'time-as-flown'],
+  propellers: ['thrust-to-weight', 'hover-throttle', 'full-current-each', 'full-tip-mach', 'time-as-flown'],
   esc: ['full-current-each', 'full-current'],
   stack: ['full-current-each', 'full-current'],
   'all-in-one': ['full-current-each', 'full-current'],
@@ -28,11 +28,10 @@ export function partLines(craft: Craft, card: Card, role: string, pack: Pack | u
       `- weight: **${grams(row.mass.value)}**${each}, ${Math.round((row.mass.value / weight.ready.value) * 100)} % of ${grams(weight.ready.value)} ready to fly${basis}`,
     );
   }
-  const figures =
-    (card.packs.find((one) => one.pack === pack?.name) ?? card.packs[0])?.groups.flatMap((group) => group.figures) ??
-    [];
+  const shown = card.packs.find((one) => one.pack === pack?.name) ?? card.packs[0];
+  const figures = shown && figuresByName(shown);
   for (const name of decides[role] ?? []) {
-    const figure = figures.find((one) => one.name === name);
+    const figure = figures?.get(name);
     if (figure) lines.push(line(figure));
   }
   return lines;

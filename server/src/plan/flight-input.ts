@@ -2,11 +2,11 @@
 import type { Craft, Pack } from '../build/craft';
 import type { Fact } from '../build/fact';
 import type { FactAt } from '../build/generated/facts';
-import type { CraftInput, FlightMix, Known, LoggedFlight, ThrustRow } from '../physics';
-import type { ThrustLevel } from '../text/notation/thrust-level';
+import { type CraftInput, type Known, type LoggedFlight, type ThrustRow, values } from '../physics';
+import type { PropellerSize } from '../text/notation/propeller-size';
 import type { Trust as Worth } from '../text/origin';
-import { habitOf } from './class-habits';
 import { devicePower } from './device-power';
+import { type FlightLevels, flightLevels } from './flight-levels';
 import { motorCount, weightOf } from './weight';
 
 export type FlightInput =
@@ -14,7 +14,7 @@ export type FlightInput =
   | { readonly ok: false; readonly missing: readonly (keyof FactAt)[] };
 
 export function flightInput(craft: Craft, pack: Pack): FlightInput {
-  const { motors, propellers, frame } = craft.roles;
+  const { motors, propellers } = craft.roles;
   const wanted = {
     'motors.stator': motors?.stator,
     'motors.kv': motors?.kv,
@@ -33,14 +33,13 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
   const capacity = pack.facts.capacity.value;
   const resistance = pack.facts['cell-resistance'];
   const chemistry = pack.facts.chemistry?.value;
-  const ducted = frame?.['duct-diameter'] !== undefined;
-  const input: CraftInput = {
+  const input: Omit<CraftInput, 'mix'> = {
     motors: {
       count: motorCount(craft),
       statorDiameterMm: motors.stator.value.diameter * 1000,
       statorHeightMm: motors.stator.value.height * 1000,
       kv: motors.kv.value,
-      coaxial: frame?.geometry?.value === 'octo' && motorCount(craft) === 8,
+      coaxial: inPairs(craft),
       resistance: known(motors.resistance),
       noLoadCurrent: known(motors['no-load-current']),
     },
@@ -48,7 +47,7 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
       diameter: size.diameter,
       pitch: size.pitch ?? size.diameter * 0.7,
       blades: size.blades,
-      ducted,
+      ducted: hasDucts(craft),
       ct: known(propellers.ct),
       cp: known(propellers.cp),
     },
@@ -59,6 +58,7 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
       capacity,
       dischargeRating: pack.facts.discharge?.value,
       landingVoltage: pack.facts['landing-voltage']?.value,
+      capacitySigma: pack.facts.capacity.origin.trust === 'measured' ? 0.01 : undefined,
       resistance: resistance && {
         value: (resistance.value * cells.series) / cells.parallel + 0.004,
         trust: trustOf(resistance.origin.trust),
@@ -70,45 +70,64 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
       temperature: craft.said.flight?.temperature && craft.said.flight.temperature.value + 273.15,
     },
     auxiliaryPower: devicePower(craft),
-    mix: mixOf(craft),
     thrustTable: thrustRows(craft),
     log: logOf(craft),
   };
-  return { ok: true, input, assumed };
+  return { ok: true, input: withMix(input, flightLevels(craft)), assumed };
 }
+
+/** Ducts are said by their diameter, by the propeller's tips or by the class of craft. */
+const hasDucts = (craft: Craft): boolean =>
+  craft.roles.frame?.['duct-diameter'] !== undefined ||
+  craft.roles.propellers?.style?.value === 'duct' ||
+  /^(?:whoop|ducted)-/.test(craft.said.craft?.value ?? '');
+
+/** Eight motors are four pairs unless eight places are named for them. */
+const inPairs = (craft: Craft): boolean =>
+  craft.roles.frame?.geometry?.value === 'octo' &&
+  motorCount(craft) === 8 &&
+  new Set(craft.roles.frame['motor-positions']?.items.map(({ value }) => `${value.forward} ${value.right}`)).size < 8;
 
 const trustOf = (trust: Worth): 'measured' | 'maker' | 'seller' | 'estimate' => (trust === 'unsaid' ? 'seller' : trust);
 
 const known = (fact: Fact<number> | undefined): Known | undefined =>
   fact && { value: fact.value, trust: trustOf(fact.origin.trust) };
 
-export function mixOf(craft: Craft): FlightMix {
-  const habit = habitOf(craft.said.craft?.value);
-  const flight = craft.said.flight;
-  return {
-    hover: flight?.hover?.value ?? habit.hover,
-    cruise: flight?.cruise?.value ?? habit.cruise,
-    punch: flight?.punch?.value ?? habit.punch,
-    cruiseThrust: ofWeight(flight?.['cruise-thrust']?.value ?? habit.cruiseThrust),
-    punchThrust: ofFull(flight?.['punch-thrust']?.value ?? habit.punchThrust),
-    reserve: flight?.reserve?.value ?? 0.2,
-  };
+/**
+ * The physics takes cruise as a multiple of the weight and punches as a share of full thrust. A level said in the other form is
+ * turned by the thrust to weight at half of the usable charge, solved with punches at full throttle.
+ */
+function withMix(input: Omit<CraftInput, 'mix'>, levels: FlightLevels): CraftInput {
+  const { hover, cruise, punch, cruiseThrust, punchThrust, reserve } = levels;
+  const plain = { hover, cruise, punch, reserve, cruiseThrust: 1.3, punchThrust: 0.6 };
+  if (cruiseThrust.of === 'full' || punchThrust.of === 'weight') {
+    const full = values({ ...input, mix: { ...plain, punchThrust: 1 } }).punch;
+    const most = full.ok ? full.value.thrustToWeight : 1;
+    return {
+      ...input,
+      mix: {
+        ...plain,
+        cruiseThrust: cruiseThrust.of === 'full' ? Math.max(1, cruiseThrust.ratio * most) : cruiseThrust.ratio,
+        punchThrust: punchThrust.of === 'weight' ? Math.min(1, punchThrust.ratio / most) : punchThrust.ratio,
+      },
+    };
+  }
+  return { ...input, mix: { ...plain, cruiseThrust: cruiseThrust.ratio, punchThrust: punchThrust.ratio } };
 }
 
-// The physics takes cruise as a multiple of the weight and punches as a share of full thrust; the other form is used as it best can.
-const ofWeight = (level: ThrustLevel): number => (level.of === 'weight' ? level.ratio : 1.3);
-const ofFull = (level: ThrustLevel): number => (level.of === 'full' ? level.ratio : 0.6);
+/** One propeller by its size: within a millimetre of diameter and three of pitch. */
+export const sameSize = (a: PropellerSize | undefined, b: PropellerSize | undefined): boolean =>
+  a !== undefined &&
+  b !== undefined &&
+  Math.abs(a.diameter - b.diameter) < 0.001 &&
+  a.blades === b.blades &&
+  Math.abs((a.pitch ?? 0) - (b.pitch ?? 0)) < 0.003;
 
 /** Rows measured with this propeller; others tell nothing about it. */
 function thrustRows(craft: Craft): readonly ThrustRow[] | undefined {
   const size = craft.roles.propellers?.size?.value;
   const rows = craft.roles.motors?.['thrust-table']?.items.flatMap((row) => {
-    const same =
-      row.propeller &&
-      size &&
-      Math.abs(row.propeller.value.diameter - size.diameter) < 0.001 &&
-      row.propeller.value.blades === size.blades &&
-      Math.abs((row.propeller.value.pitch ?? 0) - (size.pitch ?? 0)) < 0.003;
+    const same = sameSize(row.propeller?.value, size);
     if (!same || !row.voltage || !row.thrust) return [];
     return [
       {

@@ -45,31 +45,39 @@ export const motorCount = (craft: Craft): number =>
 export function weightOf(craft: Craft, pack: Pack | undefined): Weight {
   const rows = Object.keys(roleKinds).flatMap((role) => rowsOf(craft, role as Role));
   rows.push(smallThings(rows));
-  const packRow =
-    pack &&
-    row(
-      'battery',
-      pack.name,
-      pack.facts,
-      1,
-      usualPackMass(
-        pack.facts.cells && pack.facts.cells.value.series,
-        pack.facts.capacity?.value,
-        pack.facts.chemistry?.value === 'Li-ion',
-      ),
-    );
+  const packRow = pack && packRowOf(pack);
   const dry = totalMass(rows.map((one) => one.mass));
   const ready = packRow ? totalMass([...rows, packRow].map((one) => one.mass)) : dry;
   const scale = craft.said.flight?.weighed;
   if (!scale) return { rows, dry, ready, packRow, weighed: false };
+  // The scale had the pack on that the figures are for; another one changes the reading by what it weighs more or less.
+  const onScale = chosenPack(craft);
+  const ownPack = onScale && packRowOf(onScale);
+  const swapped = totalMass([packRow, ownPack].flatMap((one) => (one && onScale !== pack ? [one.mass] : [])));
+  const value = scale.value + (packRow?.mass.value ?? 0) - (ownPack?.mass.value ?? 0);
+  const spread = Math.hypot(scale.value * 0.01, swapped.high - swapped.value);
+  const bare = scale.value - (ownPack?.mass.value ?? 0);
   return {
     rows,
-    dry,
-    ready: { value: scale.value, low: scale.value * 0.99, high: scale.value * 1.01 },
+    dry: range(Math.max(0, bare), Math.hypot(scale.value * 0.01, ownPack ? ownPack.mass.high - ownPack.mass.value : 0)),
+    ready: range(Math.max(0, value), spread),
     packRow,
     weighed: true,
   };
 }
+
+/** The pack that the builder names for the figures, else the first. */
+export const chosenPack = (craft: Craft): Pack | undefined =>
+  craft.packs.find((pack) => pack.name === craft.said.flight?.pack?.value) ?? craft.packs[0];
+
+const packRowOf = (pack: Pack): WeightRow =>
+  row(
+    'battery',
+    pack.name,
+    pack.facts,
+    1,
+    usualPackMass(pack.facts.cells?.value.series, pack.facts.capacity?.value, pack.facts.chemistry?.value === 'Li-ion'),
+  );
 
 function rowsOf(craft: Craft, role: Role): WeightRow[] {
   const parts = craft.said.parts as Record<string, unknown> | undefined;

@@ -1,34 +1,56 @@
-/** The card as lines for a terminal, and as Markdown for hovers and comments. Lays out; computes nothing. */
+/** The card as lines for a terminal. Lays out; computes nothing. */
 import type { Card, CardFigure, PackCard } from './card';
-import { figureText, rangeText, valueText } from './figure-text';
+import type { LevelTable } from './card-levels';
+import { rangeText, valueText } from './figure-text';
 
+/** What is not said is modelled, as the foot of the card tells. */
 const basisWords: Readonly<Record<CardFigure['basis'], string>> = {
   measured: 'measured',
   calibrated: 'from your measurements',
-  modelled: 'modelled',
+  modelled: '',
   said: 'from the parts',
-  estimate: 'partly usual weights',
+  estimate: 'partly usual values',
 };
 
 export function cardAsText(card: Card): string {
   const lines = [`${card.name}${card.craft ? `, ${card.craft}` : ''}`, ''];
-  for (const pack of card.packs) lines.push(...packLines(pack, card.packs.length > 1), '');
-  lines.push(wrap(card.flown), '', checksLine(card), card.caution);
+  const [first, ...others] = card.packs;
+  if (first) lines.push(...packLines(first, others.length > 0), '');
+  for (const pack of others) lines.push(...briefLines(pack), '');
+  lines.push(wrapped(card.flown), '', checksLine(card), wrapped(card.caution));
   return `${lines.join('\n')}\n`;
 }
 
 function packLines(pack: PackCard, several: boolean): string[] {
-  const lines = several ? [`With the pack "${pack.pack}"`] : [];
+  const lines = [several ? `With the pack "${pack.pack}": ${pack.headline}` : pack.headline];
   for (const group of pack.groups) {
-    lines.push(`  ${group.question}`);
-    for (const figure of group.figures) {
-      const range = rangeText(figure);
-      lines.push(
-        `    ${figure.title.padEnd(44)} ${valueText(figure).padStart(9)}${range ? `   typically ${range}` : ''}   ${basisWords[figure.basis]}`,
-      );
-    }
-    for (const remark of group.remarks) lines.push(wrap(remark, '    '));
+    lines.push('', `  ${group.question}`);
+    const width = Math.max(40, ...group.figures.map((figure) => figure.title.length));
+    for (const figure of group.figures) lines.push(figureLine(figure, width));
+    for (const remark of group.remarks) lines.push(wrapped(remark, '    '));
+    if (group.question === 'How long does it fly?' && pack.levels) lines.push('', ...levelLines(pack.levels));
   }
+  return lines;
+}
+
+/** Another pack: what it decides. Its whole card comes with `--pack`. */
+function briefLines(pack: PackCard): string[] {
+  const figures = pack.groups.flatMap((group) => group.figures).filter((figure) => figure.glance);
+  const width = Math.max(40, ...figures.map((figure) => figure.title.length));
+  return [`With the pack "${pack.pack}": ${pack.headline}`, ...figures.map((figure) => figureLine(figure, width))];
+}
+
+function figureLine(figure: CardFigure, width: number): string {
+  const range = rangeText(figure);
+  const basis = basisWords[figure.basis];
+  return `    ${figure.title.padEnd(width)} ${valueText(figure).padStart(10)}${`   ${range ? `typically ${range}` : ''}`.padEnd(29)}${basis}`.trimEnd();
+}
+
+function levelLines(table: LevelTable): string[] {
+  const cell = (text: string): string => text.padStart(12);
+  const lines = [`  ${table.question}`, `    ${''.padEnd(28)}${table.columns.map(cell).join('')}`];
+  for (const { title, cells } of table.rows)
+    lines.push(`    ${title.padEnd(28)}${cells.map((figure) => cell(figure ? valueText(figure) : '-')).join('')}`);
   return lines;
 }
 
@@ -37,7 +59,8 @@ export const checksLine = (card: Card): string => {
   return `${ran} checks compared something, ${found} found something, ${notChecked} could not run for want of a fact.`;
 };
 
-function wrap(text: string, indent = ''): string {
+/** Breaks a sentence at 100 characters. */
+export function wrapped(text: string, indent = ''): string {
   const lines: string[] = [];
   let line = indent;
   for (const word of text.split(' ')) {
@@ -50,46 +73,3 @@ function wrap(text: string, indent = ''): string {
   lines.push(line.trimEnd());
   return lines.join('\n');
 }
-
-/** The whole card; `short` leaves out all but the decisive line of each group, for hovers. */
-export function cardAsMarkdown(card: Card): string {
-  const parts = [`### ${escapeMarkdown(card.name)}${card.craft ? ` · ${escapeMarkdown(card.craft)}` : ''}`];
-  for (const pack of card.packs) {
-    if (card.packs.length > 1) parts.push(`**With the pack ${escapeMarkdown(pack.pack)}**`);
-    for (const group of pack.groups) {
-      const figures = group.figures.map(
-        (figure) => `- ${figure.title}: **${valueText(figure)}**${rangeText(figure) ? ` (${rangeText(figure)})` : ''}`,
-      );
-      const remarks = group.remarks.map((remark) => `- ${remark}`);
-      parts.push(`**${group.question}**\n\n${[...figures, ...remarks].join('\n')}`);
-    }
-  }
-  parts.push(card.flown, `${checksLine(card)} ${card.caution}`);
-  return `${parts.join('\n\n')}\n`;
-}
-
-export const escapeMarkdown = (text: string): string =>
-  text.replace(/[\\`*_{}[\]()#+\-.!|<>~]/g, '\\$&').replace(/[\r\n]+/g, ' ');
-
-export function cardAsJson(card: Card): unknown {
-  const figures = (pack: PackCard): Record<string, unknown> =>
-    Object.fromEntries(
-      pack.groups.flatMap((group) =>
-        group.figures.map(({ name, value, low, high, unit, basis }) => [name, { value, low, high, unit, basis }]),
-      ),
-    );
-  return {
-    name: card.name,
-    craft: card.craft ?? null,
-    packs: Object.fromEntries(
-      card.packs.map((pack) => [
-        pack.pack || 'none',
-        { figures: figures(pack), remarks: pack.groups.flatMap((group) => group.remarks) },
-      ]),
-    ),
-    flown: card.flown,
-    checks: card.checks,
-  };
-}
-
-export { figureText };

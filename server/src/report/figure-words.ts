@@ -5,11 +5,9 @@ import { G } from '../physics/constants';
 
 export function whyNot(result: Impossible): string {
   const { details } = result;
-  const number = (key: string, digits = 1): string =>
-    details[key] === undefined ? '?' : details[key]!.toFixed(digits);
   switch (result.why) {
     case 'cannot-hover':
-      return `It cannot hover: full throttle lifts less than its weight${details.thrust !== undefined && details.weight !== undefined ? ` (${Math.round((details.thrust / G) * 1000)} g of ${Math.round((details.weight / G) * 1000)} g)` : ''}. Make it lighter, or take larger propellers or another motor.`;
+      return `It cannot hover: full throttle lifts less than its weight${details.fullThrust !== undefined && details.weight !== undefined ? ` (${Math.round((details.fullThrust / G) * 1000)} g of ${Math.round((details.weight / G) * 1000)} g)` : ''}. Make it lighter, or take larger propellers or another motor.`;
     case 'cannot-reach':
       return 'Full throttle gives less thrust than this way of flying asks for. Fly it gentler under `flight:`, or take more motor.';
     case 'cannot-turn':
@@ -19,9 +17,20 @@ export function whyNot(result: Impossible): string {
     case 'below-landing-voltage':
       return 'The loaded pack is below its landing voltage from the start. Take a larger or better pack.';
     case 'bad-input':
-      return `A value is outside what any real part has (${Object.keys(details).join(', ') || 'input'} ${Object.keys(details).length === 1 ? number(Object.keys(details)[0]!) : ''}). Check it.`;
+      return `A value is outside what any real part has${result.field ? ` (${result.field})` : ''}. Check it.`;
   }
 }
+
+/** The same in a few words, for a headline. */
+export const briefWhyNot = (result: Impossible): string =>
+  ({
+    'cannot-hover': 'cannot hover',
+    'cannot-reach': 'cannot fly as asked',
+    'cannot-turn': 'the motors cannot turn',
+    'pack-cannot-deliver': 'the pack cannot deliver',
+    'below-landing-voltage': 'the pack is flat from the start',
+    'bad-input': 'a value is off',
+  })[result.why];
 
 const measurements: Readonly<Record<Measurement, string>> = {
   'thrust-table': 'give a measured row of a thrust stand (`thrust-table`)',
