@@ -42,23 +42,33 @@ export function harnessVerdict(
   };
 }
 
-/** `ESC contact 1 (VBAT) meets contact 2 (GND) of the flight controller`, the gravest first. */
+/** `contact 1 of the ESC, VBAT, meets contact 1 of the flight controller, M1`, for the first few that are this grave. */
 export function pairsInWords(reading: Reading, least: number): string {
-  const worst = reading.wrong.filter((pair) => pair.danger >= least).slice(0, 3);
-  return worst
-    .map(
-      (pair) =>
-        `${pair.from} (contact ${pair.esc} of the ESC) meets ${pair.to} (contact ${pair.controller} of the flight controller)`,
-    )
-    .join(', ');
+  const worst = reading.wrong.filter((pair) => pair.danger >= least).sort((a, b) => b.danger - a.danger);
+  const words = worst
+    .slice(0, 3)
+    .map((pair) =>
+      pair.esc === pair.controller
+        ? `contact ${pair.esc} joins ${pair.from} of the ESC to ${pair.to} of the flight controller`
+        : `contact ${pair.esc} of the ESC (${pair.from}) leads to contact ${pair.controller} of the flight controller (${pair.to})`,
+    );
+  return `${words.join(', ')}${worst.length > 3 ? `, and ${worst.length - 3} more are wrong` : ''}`;
 }
 
 function wayOut(harness: CraftHarness, reading: Reading): string {
   const [other] = otherCable(harness);
   if (other) return `A ${other} cable joins everything rightly; use one.`;
-  if (reading.moves.length === 0) return 'Solder the wires one by one instead.';
+  const idle = reading.wrong.filter((pair) => pair.danger > 0 && !reading.wanted.has(pair.esc)).map((pair) => pair.esc);
+  const out =
+    idle.length === 0
+      ? ''
+      : ` Take the ${idle.length === 1 ? 'wire of contact' : 'wires of contacts'} ${idle.join(', ')} out of the plug at the ESC and insulate ${idle.length === 1 ? 'it' : 'them'}.`;
   const moves = reading.moves.map((move) => `${move.role} from ${move.from} to ${move.to}`).join(', ');
-  return `In the plug at the flight controller move ${reading.moves.length === 1 ? 'one wire' : `${reading.moves.length} wires`}: ${moves}. Then check with a meter before anything is powered.`;
+  const move =
+    moves === ''
+      ? ''
+      : ` In the plug at the flight controller move ${reading.moves.length === 1 ? 'one wire' : `${reading.moves.length} wires`}: ${moves}.`;
+  return `${`${move}${out}`.trim() || 'Solder the wires one by one instead.'} Then check with a meter before anything is powered.`;
 }
 
 /** The other ready-made kind of cable, when everything would be right with it. */

@@ -27,12 +27,17 @@ export function joinsBoards(craft: Craft): boolean {
   if (craft.boards === 'all-in-one' || craft.boards === 'none' || craft.roles.esc?.type?.value === 'single')
     return false;
   const { harness, stack } = craft.roles;
-  // The cable that comes with a stack is its maker's business.
-  if (!harness)
-    return craft.boards === 'apart' || (stack?.['cable-supplied'] !== undefined && !stack['cable-supplied'].value);
+  if (!harness) return craft.boards === 'apart' || isOwnCable(craft, stack?.['cable-supplied']?.value);
   const between = harness.between?.items.map((item) => item.value);
   return !between || (between.includes('esc') && between.includes('flight-controller'));
 }
+
+/** The cable that comes with a stack is its maker's business; of one that nobody speaks of only the pin lists can tell. */
+const isOwnCable = (craft: Craft, supplied: boolean | undefined): boolean =>
+  supplied === false ||
+  (supplied === undefined &&
+    craft.roles.esc?.['controller-socket']?.pins !== undefined &&
+    craft.roles['flight-controller']?.['esc-socket']?.pins !== undefined);
 
 export function craftHarness(craft: Craft): CraftHarness | undefined {
   if (!joinsBoards(craft)) return undefined;

@@ -14,7 +14,12 @@ export interface RulesProfile {
   /** A light craft is only a light one below this speed in m/s. */
   readonly lightCraft?: { readonly mass: number; readonly speed: number };
   /** Picture near 5.8 GHz without a licence: radiated power in W, and the span in MHz. */
-  readonly video: { readonly radiated: number; readonly span: readonly [number, number]; readonly note: string };
+  readonly video: {
+    readonly radiated: number;
+    readonly span: readonly [number, number];
+    readonly note: string /** Craft fly under a licence there as a rule. */;
+    readonly licensed?: true;
+  };
   readonly controlBands: readonly string[];
 }
 
@@ -55,6 +60,7 @@ const profiles: Readonly<Record<'EU' | 'UK' | 'US', RulesProfile>> = {
       radiated: 0.00075,
       span: [5725, 5875],
       note: 'for unlicensed devices; an amateur licence has its own limits',
+      licensed: true,
     },
     controlBands: ['2.4 GHz', '915 MHz'],
   },

@@ -31,7 +31,9 @@ export default check({
       return {
         at: land,
         with: says,
-        message: `Landing at ${land.text} a cell is below the ${volts(floor)} that this pack stands. It loses capacity for good. Set 3.3 V for LiPo, or what the maker of the cells says.`,
+        // Above what the chemistry stands it is a matter of how the pack ages.
+        severity: land.value >= (chemistry.value === 'Li-ion' ? 2.5 : 3) - 1e-9 ? 'information' : 'warning',
+        message: `Landing at ${land.text} a cell is below the ${volts(floor)} that this pack stands. It ages faster for it. Set 3.3 V for LiPo, or what the maker of the cells says.`,
         fixes:
           chemistry.value !== 'Li-ion' && floor <= 3.3 && (!warn || warn.value > 3.3) ? [write(land, '3.3 V')] : [],
       };

@@ -21,7 +21,6 @@ export default check({
     if (energy > 160 + 1e-9)
       return {
         at,
-        severity: 'warning',
         message: `This pack holds ${wattHours(energy)}${whence}; above 160 Wh it flies in no baggage. Send it by ground, or travel with smaller packs.`,
       };
     return {

@@ -23,7 +23,7 @@ export default check({
       ['battery-reversed'],
       'error',
       (reading) =>
-        `Do not plug this cable in: plus and minus arrive exchanged (${pairsInWords(reading, 3)}). The flight controller would burn.`,
+        `Do not plug this cable in: plus and minus arrive exchanged: ${pairsInWords(reading, 3)}. The flight controller would burn.`,
     ),
   bad: `
 dryfit: build

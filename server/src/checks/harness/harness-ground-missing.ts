@@ -23,7 +23,7 @@ export default check({
       ['ground-missing'],
       'error',
       (reading) =>
-        `Do not plug this cable in: the battery arrives, ground does not. ${pairsInWords(reading, 2)}; the current would return through a signal pin.`,
+        `Do not plug this cable in: the battery arrives, ground does not: ${pairsInWords(reading, 3)}. The current would return through a signal pin.`,
     ),
   bad: `
 dryfit: build

@@ -25,8 +25,8 @@ export default check({
       one.danger === 0
         ? 'everything meets its like'
         : one.danger >= 4
-          ? `it destroys a board (${pairsInWords(one, 3)})`
-          : `signals are mixed up (${pairsInWords(one, 1)})`;
+          ? `it destroys a board: ${pairsInWords(one, 3)}`
+          : `signals are mixed up: ${pairsInWords(one, 1)}`;
     return {
       at,
       with: [
@@ -35,7 +35,7 @@ export default check({
       ],
       severity: 'warning',
       danger: worst >= 4 ? 'fire' : undefined,
-      message: `The two pin lists may count from different ends.${assumed ? ' The cable is not described either.' : ''} Read as written ${says(reading)}; with one of them counted from the other end ${says(mirrored)}. Say \`counted-from: marked pin\` on both sockets once you know, and measure before you plug in.`,
+      message: `The two pin lists may count from different ends.${assumed ? ' The cable is not described either.' : ''} Read as written ${says(reading)}. With one of them counted from the other end ${says(mirrored)}. Say \`counted-from: marked pin\` on both sockets once you know, and measure before you plug in.`,
     };
   },
   bad: `

@@ -29,9 +29,9 @@ export default check({
     if (hot > 60)
       return {
         ...base,
-        danger: hot > 120 ? 'fire' : undefined,
-        severity: hot > 120 ? 'error' : 'warning',
-        message: `Five seconds at full throttle, about ${amperes(peak)}, warm a ${wire.text} lead by about ${Math.round(hot / 5) * 5} K. ${hot > 120 ? 'Solder and insulation give way.' : 'It takes voltage from the motors and tires the joints.'} Use ${better} AWG, as short as can be.`,
+        danger: hot > 150 ? 'fire' : undefined,
+        severity: hot > 150 ? 'error' : hot > 90 ? 'warning' : 'information',
+        message: `Five seconds at full throttle, about ${amperes(peak)}, warm a ${wire.text} lead by about ${Math.round(hot / 5) * 5} K. ${hot > 150 ? 'Solder and insulation give way.' : 'It takes voltage from the motors and tires the joints.'} Use ${better} AWG, as short as can be.`,
       };
     return {
       ...base,

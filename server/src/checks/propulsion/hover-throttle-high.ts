@@ -11,18 +11,18 @@ export default check({
   why: 'What hovering takes is missing in wind, in turns and with a tired pack.',
   remedy: 'Save weight, or take more propeller, motor or cells.',
   source: 'modelled throttle at half charge; 45 and 55 %, with ducts 50 and 60 %: common practice',
-  needs: { values: 'worked.pack-values', kv: 'motors.kv' },
+  needs: { figures: 'worked.pack-figures', kv: 'motors.kv' },
   may: { duct: 'frame.duct-diameter' },
-  judge({ values, kv, duct }) {
-    const { hover } = values.value;
+  judge({ figures, kv, duct }) {
+    const { hover } = figures.value;
     if (!hover.ok) return undefined;
     const [fine, much] = duct ? [0.5, 0.6] : [0.45, 0.55];
-    const { throttle } = hover.value;
+    const { value: throttle, low } = hover.value.throttle;
     if (throttle <= fine) return undefined;
     return {
       at: kv,
-      severity: throttle > much ? 'warning' : 'information',
-      message: `The craft hovers at about ${percent(throttle)} throttle; ${percent(fine)} is the most that leaves a reserve for wind and turns. Save weight, or use more propeller, motor or cells.`,
+      severity: low > much ? 'warning' : 'information',
+      message: `The craft hovers at about ${percent(throttle)} throttle (typically from ${percent(low)} on); ${percent(fine)} is the most that leaves a reserve for wind and turns. Save weight, or use more propeller, motor or cells.`,
     };
   },
   bad: `

@@ -11,6 +11,8 @@ export default check({
   remedy: 'Buy a set of both hands.',
   source: 'common practice: half of the propellers turn clockwise, half counter-clockwise',
   needs: { hand: 'propellers.rotation' },
+  // Sets of both are what is sold.
+  when: (craft) => craft.roles.propellers?.rotation !== undefined,
   judge({ hand }) {
     if (hand.value === 'set of both') return undefined;
     return {

@@ -8,7 +8,7 @@ export default check({
   id: 'remote-id-expected',
   group: 'rules',
   title: 'Your profile expects identification by radio',
-  severity: 'warning',
+  severity: 'information',
   why: 'A module costs 7 to 20 g, a place and sometimes a serial port; that is better known before buying.',
   remedy: 'Add a module with its weight, or fly where none is expected.',
   source: 'dated profiles in plan/rules.ts, each with its source',
@@ -18,11 +18,9 @@ export default check({
     const profile = profileFor(craft);
     const expected = profile?.remoteId;
     if (!profile || !expected || weight.value.ready.value <= expected.above) return undefined;
-    const later = expected.from !== undefined;
     return {
       at: weight,
-      severity: later ? 'information' : 'warning',
-      message: `Ready to fly with this pack the craft weighs about ${grams(weight.value.ready.value)}. Your profile expects a broadcast of its identity above ${grams(expected.above)}${later ? ` from ${expected.from} on` : ''}. Add a \`remote-id\` module with its weight, or fly where none is expected. ${dated(profile)}`,
+      message: `Ready to fly with this pack the craft weighs about ${grams(weight.value.ready.value)}. Your profile expects a broadcast of its identity above ${grams(expected.above)}${expected.from ? ` from ${expected.from} on` : ''}. Add a \`remote-id\` module with its weight, or fly where none is expected. ${dated(profile)}`,
     };
   },
   bad: `

@@ -23,14 +23,14 @@ export default check({
     const gained = gain?.value ?? 1.5;
     const radiated = wattsOfDBm(eirp(dBmOfWatts(level.value), gained, loss?.value ?? 0));
     const most = profile.video.radiated;
-    if (radiated <= most * 1.001) return undefined;
+    if (radiated <= most * 1.01) return undefined;
     const setting = wattsOfDBm(dBmOfWatts(most) - gained + (loss?.value ?? 0));
     const lower = craft.roles['video-transmitter']?.levels?.items.filter((item) => item.value <= setting).at(-1);
     const small = level.value <= most * 1.001;
     return {
       at: level,
       with: gain ? [{ fact: gain, says: `the antenna has ${gain.text}` }] : [],
-      severity: small || !gain ? 'information' : 'warning',
+      severity: small || !gain || profile.video.licensed ? 'information' : 'warning',
       message: `${level.text} into ${gain ? gain.text : 'about 1.5 dBi, which was taken as usual,'} radiate ${watts(radiated)}; your profile says ${most < 0.001 ? `${Number((most * 1000).toFixed(2))} mW` : watts(most)} ${profile.video.note}, which is a setting of ${Number((setting * 1000).toFixed(setting < 0.002 ? 2 : 0))} mW here. Choose a lower level, or accept this with your licence as the reason. ${dated(profile)}`,
       fixes: lower ? [write(level, lower.text)] : [],
     };
