@@ -44,6 +44,8 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   const open = new Map<string, { spelled: string; document: TextDocument }>();
   const analyses = new Map<string, { text: string; shared: number; analysis: Analysis }>();
   let folders: readonly string[] = [];
+  /** The folders have been read once. */
+  let read = false;
 
   const page = settings.reference === undefined ? undefined : referencePage(allChecks).lines;
   const files: Files = {
@@ -64,7 +66,8 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
 
   const publish = (uri: string): void => {
     const shown = open.get(uri);
-    const analysis = shown && analysisOf(uri);
+    // Before the parts files are read, every `use:` would look lost.
+    const analysis = shown && read ? analysisOf(uri) : undefined;
     if (!shown || !analysis) return;
     const diagnostics = analysis.findings.map((finding) => diagnosticOf(files, analysis.file, finding));
     void connection.sendDiagnostics({ uri: shown.spelled, version: shown.document.version, diagnostics });
@@ -98,6 +101,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   const readFolders = async (): Promise<void> => {
     const found = await disk.readFolders(folders);
     for (const [uri, text] of found) if (!open.has(uri)) workspace.set(uri, text);
+    read = true;
     for (const uri of open.keys()) publish(uri);
   };
 
