@@ -38,6 +38,13 @@ export default check({
         severity: 'warning',
         message: `The propeller is made for ${held(hub)}, the motor for ${held(motor)}. It would be held by friction alone. Use the version with screw holes.`,
       };
+    if (hub.is === 'threaded' && motor.is === 'threaded' && hub.diameter > motor.diameter)
+      return {
+        at: bore,
+        with: says,
+        severity: 'warning',
+        message: `The hub has a hole of ${millimetres(hub.diameter)}, the shaft ${millimetres(motor.diameter)}. Without a reducing ring the propeller sits off centre and shakes. Add the ring that came with it, or use one for ${millimetres(motor.diameter)}.`,
+      };
     return {
       at: bore,
       with: says,

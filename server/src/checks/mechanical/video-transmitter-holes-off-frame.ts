@@ -26,7 +26,8 @@ export default check({
     return {
       at: unit,
       with: [{ fact: frame, says: `the frame offers ${offered}` }],
-      severity: sticky ? 'error' : 'warning',
+      // Of a second bay that nobody spoke of nothing is known.
+      severity: sticky && rear ? 'error' : sticky || rear ? 'warning' : 'information',
       message: `The video transmitter has ${own} holes, the frame offers ${offered}. ${sticky ? 'It cannot be fixed.' : 'It can only be stuck on, if its maker allows that (`adhesive: yes`).'} Use a unit with a pattern of the frame, or add a plate.`,
     };
   },

@@ -19,7 +19,7 @@ export default check({
     craft.roles['flight-controller']?.['sensor-scale'] !== undefined,
   judge({ esc, set, own }) {
     const used = set ?? own;
-    if (!used || used.value <= 0 || Math.abs(used.value / esc.value - 1) <= 0.1) return undefined;
+    if (!used || used.value <= 0 || Math.abs(used.value / esc.value - 1) <= 0.1 + 1e-9) return undefined;
     const off =
       esc.value > used.value
         ? `${ratio(esc.value / used.value)} times too high`

@@ -22,6 +22,8 @@ export default check({
     const share = Math.min(1, limit?.value ?? 1) ** 2;
     const typical = drawn.value.typical * share;
     const high = drawn.value.high * share;
+    // The range of the model is as wide below as above.
+    const low = typical ** 2 / high;
     const short = Math.max(burst?.value.current ?? rating.value * bareBurst, rating.value);
     const shortWords = burst
       ? `${amperes(burst.value.current)}${burst.value.duration ? ` for ${Number(burst.value.duration.toFixed(0))} s` : ' for a short time'}`
@@ -32,10 +34,17 @@ export default check({
       at: rating,
       with: [{ fact: drawn, says: `this motor with its propeller draws about ${amperes(typical)}` }],
     };
-    if (typical > short)
+    if (low > short)
       return {
         ...base,
         message: `${rated}; ${model}. It will overheat and fail. Use an ESC for ${amperes(Math.ceil(high / 5) * 5)} or more, a flatter propeller, or fewer cells.`,
+      };
+    if (typical > short)
+      return {
+        ...base,
+        severity: 'warning',
+        danger: undefined,
+        message: `${rated}; ${model}. That is more than it stands even for a short time, unless the model is high by a good deal. Use an ESC for ${amperes(Math.ceil(high / 5) * 5)}, or a flatter propeller.`,
       };
     if (typical > rating.value)
       return {

@@ -11,15 +11,16 @@ export default check({
   why: 'A craft that hovers near full throttle cannot climb, brake or hold against wind.',
   remedy: 'Take larger propellers or motors, more cells, or less load.',
   source: 'modelled static thrust on a full pack; 1.5 times the weight as the least that can be flown: common practice',
-  needs: { values: 'worked.pack-values', kv: 'motors.kv' },
-  judge({ values, kv }) {
-    const { full, hover } = values.value;
+  needs: { figures: 'worked.pack-figures', kv: 'motors.kv' },
+  judge({ figures, kv }) {
+    const { full, hover } = figures.value;
     if (!full.ok) return undefined;
-    const lift = full.value.thrustToWeight;
+    const { value: lift, high } = full.value.thrustToWeight;
     if (hover.ok && lift >= 1.5) return undefined;
-    const weight = full.value.thrust / lift / 9.80665;
+    const weight = full.value.thrust.value / lift / 9.80665;
     return {
       at: kv,
+      severity: high < 1.5 ? 'error' : 'warning',
       message: `Full throttle on a full pack lifts about ${ratio(lift)} times the weight of ${grams(weight)}. ${lift < 1 ? 'It does not leave the ground.' : 'It can hardly climb or brake.'} Use larger propellers or motors, more cells, or carry less.`,
     };
   },
