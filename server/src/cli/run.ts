@@ -4,6 +4,8 @@ import { check } from './check';
 import { CannotRun, type Console } from './console';
 import { explain } from './explain';
 import { harness } from './harness';
+import { point } from './point';
+import { vary } from './vary';
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
 
@@ -14,7 +16,17 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --workspace DIR               the folder whose parts files count
   dryfit card FILE                  weight, current, thrust and flight time
       --format text|json|markdown
+      --pack NAME                   the pack to show whole; the build's own choice when not said
       --bench FILE, --workspace DIR as above
+  dryfit vary FILE --field PATH     what another value or another part would change, with a plot
+      --from "850 mAh" --to "1800 mAh" [--step "100 mAh"]   any number of the build: pack.capacity, motors.kv, flight.altitude
+      --parts ID,ID                 parts from the parts files instead, in the role that --field names
+      --hold weight                 the craft stays as heavy as it is
+      --show NAME,NAME              figures of the card by their names in JSON
+      --format text|json|svg, --svg FILE, --pack NAME
+  dryfit point --stator 2207 --kv 1750 --propeller 5.1x3.6x3 --volts 22.2   one motor as on a thrust stand
+      --throttle 60% | --thrust "4 N"   exit code 1 when it cannot be
+      --resistance, --no-load, --altitude, --temperature, --duct, --format text|json
   dryfit harness FILE               the cable between ESC and flight controller, wire by wire
       --format text|json|markdown   exit code 1 when it must not be plugged in as it is
   dryfit explain [CHECK…]           what a check is about; all of them when none is named
@@ -27,6 +39,8 @@ Exit code 0: nothing found at that severity. 1: something found. 2: could not ru
 const commands: Readonly<Record<string, (args: readonly string[], console: Console) => number>> = {
   check,
   card,
+  vary,
+  point,
   harness,
   explain,
 };

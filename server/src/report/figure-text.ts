@@ -63,3 +63,9 @@ export const figureText = (figure: CardFigure): string => {
   const range = rangeText(figure);
   return range ? `${valueText(figure)} (${range})` : valueText(figure);
 };
+
+/** In the unit of the trade, for drawing. */
+export function scaledFigure(figure: CardFigure): { value: number; low: number; high: number; unit: string } {
+  const { factor, unit } = scaleOf(figure);
+  return { value: figure.value * factor, low: figure.low * factor, high: figure.high * factor, unit };
+}

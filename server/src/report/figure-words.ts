@@ -21,6 +21,24 @@ export function whyNot(result: Impossible): string {
   }
 }
 
+/** The same for one motor on a stand, whose supply holds its voltage. */
+export function whyNotOnStand(result: Impossible): string {
+  const volts = (key: string): string =>
+    result.details[key] === undefined ? '?' : `${result.details[key]!.toFixed(1)} V`;
+  switch (result.why) {
+    case 'cannot-reach':
+      return `This motor cannot reach that thrust: it would need ${volts('voltageNeeded')} across it and the supply holds ${volts('busVoltage')}. Ask for less, or give more volts, more Kv or a larger propeller.`;
+    case 'cannot-turn':
+      return 'The motor does not turn at this throttle: the voltage across it does not cover its own losses. Give more throttle or more volts, or check the Kv.';
+    case 'bad-input':
+      return result.field === 'at'
+        ? 'Nothing is asked for: throttle is above 0 % and at most 100 %, thrust is above zero.'
+        : whyNot(result);
+    default:
+      return whyNot(result);
+  }
+}
+
 /** The same in a few words, for a headline. */
 export const briefWhyNot = (result: Impossible): string =>
   ({
