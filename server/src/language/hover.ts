@@ -1,5 +1,5 @@
 /** What is shown when the pointer rests on something: the card on a name, the figures of a part, the meaning of a field or a term. */
-import { analyse } from '../analysis';
+import { analyse, craftsOf } from '../analysis';
 import type { Craft } from '../build/craft';
 import { fieldsAt, kidOf, type Slot } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
@@ -16,6 +16,7 @@ import { type Field, spoken } from '../vocabulary/field';
 import { roleKinds } from '../vocabulary/generated/fields';
 import { type Located, locate, pathOf } from './locate';
 import { partLines } from './part-lines';
+import { whatIfLines } from './what-if';
 
 export interface HoverText {
   readonly span: Span;
@@ -31,7 +32,8 @@ export function hover(workspace: Workspace, uri: string, offset: number): HoverT
   const path = pathOf(located);
   const markdown =
     located.document.kind === 'build'
-      ? (buildHover(workspace, uri, located, path) ?? fieldHover(located, path))
+      ? (buildHover(workspace, uri, located, path) ??
+        [fieldHover(located, path), whatIf(workspace, uri, located, path)].filter(Boolean).join('\n\n'))
       : (libraryHover(workspace, located, path) ?? fieldHover(located, path));
   return markdown ? { span, markdown } : undefined;
 }
@@ -42,9 +44,7 @@ function buildHover(workspace: Workspace, uri: string, located: Located, path: r
   const atUse = path.at(-1) === 'use';
   if (path.join() !== 'name' && !(role && (atPart || atUse))) return undefined;
   const analysis = analyse(workspace, uri);
-  const craft = analysis?.crafts.find(
-    (one) => one.where.span.start >= located.document.span.start && one.where.span.start <= located.document.span.end,
-  );
+  const craft = analysis?.crafts.find((one) => isIn(located, one));
   if (!analysis || !craft) return undefined;
   const card = cardOf(craft, analysis);
   if (path.join() === 'name') return cardAtAGlance(card);
@@ -53,6 +53,18 @@ function buildHover(workspace: Workspace, uri: string, located: Located, path: r
   const head = partHead(workspace, craft, located, role!);
   return [head, lines.join('\n'), ...workedOut(craft, role!)].filter(Boolean).join('\n\n') || undefined;
 }
+
+/** On a number: what one step up and down would change. */
+function whatIf(workspace: Workspace, uri: string, located: Located, path: readonly string[]): string | undefined {
+  const file = workspace.get(uri);
+  if (!file || located.on !== 'value' || !['parts', 'packs', 'flight'].includes(path[0] ?? '')) return undefined;
+  const craft = craftsOf(workspace, file).find((one) => isIn(located, one));
+  const lines = craft ? whatIfLines(craft, path) : [];
+  return lines.length > 0 ? `_One step down or up_\n\n${lines.join('\n')}` : undefined;
+}
+
+const isIn = ({ document: { span } }: Located, craft: Craft): boolean =>
+  craft.where.span.start >= span.start && craft.where.span.start <= span.end;
 
 /** Tables of what was worked out, where the part is the one they belong to. */
 function workedOut(craft: Craft, role: string): readonly string[] {
