@@ -1,6 +1,7 @@
 /** Starts and stops the checker with the extension; knows nothing of builds, which are the server's business. */
 import * as vscode from 'vscode';
 import { createChecker } from './checker.ts';
+import { registerShow } from './show.ts';
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const output = vscode.window.createOutputChannel('Dryfit', { log: true });
@@ -8,6 +9,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   context.subscriptions.push(
     output,
     checker,
+    ...registerShow(),
     vscode.commands.registerCommand('dryfit.restartServer', () => checker.restart()),
   );
   await checker.start();

@@ -66,15 +66,23 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
   return { file, findings: shown, ran: [...new Set(ran)], notChecked, crafts };
 }
 
-export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string): readonly Craft[] {
+export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string, swap?: Swap): readonly Craft[] {
   const builds = file.documents.filter((document) => document.kind === 'build');
   if (builds.length === 0) return [];
+  const find = workspace.finder(file.uri);
   const around = {
-    find: (id: string) => workspace.find(id, file.uri)?.layer,
+    find: (id: string | undefined, at?: string) => find(swap && at === swap.pointer ? swap.id : id),
     bench: workspace.benchFor(file.uri, bench),
     settings: workspace.settingsFor(file.uri),
   };
   return builds.flatMap((document) => resolveCraft(file, document, around) ?? []);
+}
+
+/** Another part tried in one place of the build, without touching the text. */
+export interface Swap {
+  /** JSON pointer of the part, such as `/parts/motors`. */
+  readonly pointer: string;
+  readonly id: string;
 }
 
 /** What could not be compared, said once, with the facts that would let most of it run. */

@@ -70,7 +70,7 @@ export function resolveCraft(file: SourceFile, document: FileDocument, around: S
   if (document.kind !== 'build' || !document.slot) return undefined;
   const lost: LostUse[] = [];
   const root: Layer = { slot: document.slot, document, file: file.uri };
-  const said = readMap([root], (id) => around.find(id)) as unknown as BuildFileFacts;
+  const said = readMap([root], around.find) as unknown as BuildFileFacts;
   const parts = (said.parts ?? {}) as RoleFacts & Facts;
   const partsSlot = kidOf(document.slot, 'parts');
   for (const kid of [...(partsSlot?.kids ?? []), ...(kidOf(document.slot, 'packs')?.kids ?? [])])

@@ -18,8 +18,11 @@ export interface Layer {
   readonly through?: Place;
 }
 
-/** Finds the library part that a `use:` names; nothing when there is none. */
-export type FindPart = (id: string) => Layer | undefined;
+/**
+ * Finds the library part that a `use:` names; nothing when there is none.
+ * @param at JSON pointer of the part in the build, for trying another part there; absent inside a library
+ */
+export type FindPart = (id: string | undefined, at?: string) => Layer | undefined;
 
 export type FactMap = { readonly where?: Place; readonly used?: Place; readonly [key: string]: unknown };
 
@@ -51,26 +54,24 @@ function followUses(layers: readonly Layer[], find: FindPart): readonly Layer[] 
   for (const layer of layers) {
     if (layer.slot.node.is !== 'map') continue;
     all.push(layer);
-    const seen = new Set<string>();
+    const seen = new Set<Slot>();
     let at = layer;
     for (;;) {
       const use = kidOf(at.slot, 'use');
-      if (
-        use?.node.is !== 'scalar' ||
-        use.field?.is !== 'text' ||
-        use.field.reference !== 'part' ||
-        seen.has(use.node.text)
-      )
-        break;
-      seen.add(use.node.text);
-      const found = find(use.node.text);
+      const named =
+        use?.node.is === 'scalar' && use.field?.is === 'text' && use.field.reference === 'part'
+          ? use.node.text
+          : undefined;
+      const found = find(named, at === layer && layer.through === undefined ? layer.slot.pointer : undefined);
       // A part of another kind has fields of other meanings; the wrong `use:` is a finding of its own.
       if (
         !found ||
+        seen.has(found.slot) ||
         fieldsAt(found.slot.field, found.slot.node)?.fields !== fieldsAt(layer.slot.field, layer.slot.node)?.fields
       )
         break;
-      at = { ...found, through: layer.through ?? placeOf({ ...layer, slot: use }) };
+      seen.add(found.slot);
+      at = { ...found, through: layer.through ?? placeOf({ ...layer, slot: use ?? layer.slot }) };
       all.push(at);
     }
   }

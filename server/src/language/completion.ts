@@ -1,13 +1,16 @@
 /** What may be written where the cursor stands: keys, trade terms, part ids, each explained. Proposes; changes nothing. */
 import { type CompletionItem, CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
+import { craftsOf } from '../analysis';
 import { kidOf } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
-import type { Workspace } from '../library/workspace';
+import type { LibraryPart, Workspace } from '../library/workspace';
 import { fieldOf, fileKinds, fileKindWords, isFileKind } from '../vocabulary';
 import { type Field, isLeaf, type LeafField, type MapField, spoken } from '../vocabulary/field';
 import { roleKinds } from '../vocabulary/generated/fields';
+import { changeWords } from './change-words';
 import { type Cursor, cursorAt } from './cursor';
 import { familyWords } from './families';
+import { craftWith, fitting, type PartPlace } from './fit';
 import { summary } from './hover';
 import { rangeOf } from './protocol';
 
@@ -30,6 +33,7 @@ export function complete(workspace: Workspace, uri: string, offset: number): rea
     textEdit: { range, newText: `${cursor.needsBlank ? ' ' : ''}${proposal.text}` },
     filterText: proposal.label,
     sortText: String(i).padStart(4, '0'),
+    data: proposal.data,
     command: proposal.askAgain ? { title: 'Suggest', command: 'editor.action.triggerSuggest' } : undefined,
   }));
 }
@@ -42,6 +46,7 @@ interface Proposal {
   readonly documentation?: string;
   readonly snippet?: boolean;
   readonly askAgain?: boolean;
+  readonly data?: SwapData;
 }
 
 /** What kind of file this is by its own first key, in the document around the cursor. */
@@ -180,7 +185,7 @@ function textValues(
   cursor: Cursor,
   field: LeafField & { is: 'text' },
 ): readonly Proposal[] {
-  if (field.reference === 'part') return partIds(workspace, uri, wantedKind(cursor));
+  if (field.reference === 'part') return partIds(workspace, uri, cursor);
   if (field.reference === 'check')
     return allChecks.map((check) => ({
       label: check.id,
@@ -231,19 +236,60 @@ function wantedKind(cursor: Cursor): string | undefined {
   return cursor.kinds.at(-1);
 }
 
-function partIds(workspace: Workspace, uri: string, kind: string | undefined): readonly Proposal[] {
+function partIds(workspace: Workspace, uri: string, cursor: Cursor): readonly Proposal[] {
+  const kind = wantedKind(cursor);
+  const place = placeOf(uri, cursor, kind);
+  if (place)
+    return fitting(workspace, place).map(({ part, misfit }) => {
+      const why = misfit && `does not fit: ${firstSentence(misfit.message)}`;
+      return partProposal(part, why, { place, id: part.id });
+    });
   return [...workspace.parts().keys()].flatMap((id) => {
-    const part = workspace.find(id, uri)!;
-    if (kind !== undefined && part.kind !== kind) return [];
-    const values = summary(part.layer.slot, 6);
-    return [
-      {
-        label: id,
-        text: id,
-        kind: CompletionItemKind.Reference,
-        detail: values.slice(0, 3).join(', '),
-        documentation: `**${spoken(part.kind)}** ${id}\n\n${values.join(' · ')}`,
-      },
-    ];
+    const part = workspace.find(id, uri);
+    return part && (kind === undefined || part.kind === kind) ? [partProposal(part, undefined, undefined)] : [];
   });
+}
+
+function partProposal(part: LibraryPart, why: string | undefined, swap: SwapData | undefined): Proposal {
+  const values = summary(part.layer.slot, 6);
+  return {
+    label: part.id,
+    text: part.id,
+    kind: CompletionItemKind.Reference,
+    detail: why ?? values.slice(0, 3).join(', '),
+    documentation: [`**${spoken(part.kind)}** ${part.id}`, values.join(' · '), why ? `It ${why}` : '']
+      .filter(Boolean)
+      .join('\n\n'),
+    data: swap,
+  };
+}
+
+/** Where in a build a part is chosen; nothing inside a board or a parts file. */
+function placeOf(uri: string, cursor: Cursor, kind: string | undefined): PartPlace | undefined {
+  const [first, second, ...deeper] = cursor.path;
+  if (kind === undefined || second === undefined || deeper.length > 0 || (first !== 'parts' && first !== 'packs'))
+    return undefined;
+  if (cursor.kinds.at(-1) !== undefined) return undefined;
+  return { uri, pointer: `/${first}/${second}`, kind };
+}
+
+const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
+
+/** What a completion item carries for the moment it is looked at. */
+export interface SwapData {
+  readonly place: PartPlace;
+  readonly id: string;
+}
+
+/** The same item with what choosing it would change. */
+export function resolveItem(workspace: Workspace, item: CompletionItem): CompletionItem {
+  const data = item.data as SwapData | undefined;
+  const file = data && workspace.get(data.place.uri);
+  const then = data && file && craftWith(workspace, data.place, data.id);
+  if (!data || !file || !then) return item;
+  const words = changeWords(craftsOf(workspace, file)[0], then);
+  const before = typeof item.documentation === 'object' ? item.documentation.value : (item.documentation ?? '');
+  return words
+    ? { ...item, documentation: { kind: MarkupKind.Markdown, value: `${before}\n\nWith it: ${words}` } }
+    : item;
 }

@@ -1,7 +1,7 @@
 /** The files of a workspace as last seen, with its parts by id and the bench that applies to a folder. Reads no disk: texts are given to it. */
 import type { BenchFileFacts, PartsFileFacts, SettingsFileFacts, ShopsFileFacts } from '../build/generated/facts';
 import type { Place } from '../build/place';
-import { type Layer, placeOf, readMap } from '../build/read-facts';
+import { type FindPart, type Layer, placeOf, readMap } from '../build/read-facts';
 import { kidOf } from '../build/slot';
 import { type FileDocument, readSourceFile, type SourceFile } from '../build/source-file';
 import type { FileKind } from '../vocabulary';
@@ -79,6 +79,11 @@ export class Workspace {
     );
   }
 
+  /** For following `use:` from a file. */
+  finder(from: string): FindPart {
+    return (id) => (id === undefined ? undefined : this.find(id, from)?.layer);
+  }
+
   private indexParts(): ReadonlyMap<string, readonly LibraryPart[]> {
     const index = new Map<string, LibraryPart[]>();
     const sources = [...this.documents('parts')].sort((a, b) => (a.file.uri < b.file.uri ? -1 : 1));
@@ -121,7 +126,7 @@ export class Workspace {
     if (!document.slot) return undefined;
     return readMap(
       [{ slot: document.slot, document, file: file.uri }],
-      (id) => this.find(id, file.uri)?.layer,
+      this.finder(file.uri),
     ) as unknown as PartsFileFacts;
   }
 

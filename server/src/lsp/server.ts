@@ -4,7 +4,9 @@ import {
   type Connection,
   type InitializeParams,
   type InitializeResult,
+  LSPErrorCodes,
   MarkupKind,
+  ResponseError,
   type TextDocumentContentChangeEvent,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
@@ -12,11 +14,17 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Analysis, analyse } from '../analysis';
 import { allChecks } from '../checks/generated/all';
 import { actions } from '../language/actions';
-import { complete } from '../language/completion';
+import { codeLenses } from '../language/code-lens';
+import { complete, resolveItem } from '../language/completion';
 import { definition } from '../language/definition';
 import { hover } from '../language/hover';
 import { inlayHints } from '../language/inlay-hints';
 import { diagnosticOf, type Files, rangeOf } from '../language/protocol';
+import { folding, selection } from '../language/ranges';
+import { refactorings } from '../language/refactor';
+import { highlights, links, references, workspaceSymbols } from '../language/references';
+import { CannotRename, nameAt, rename } from '../language/rename';
+import { legend, semanticTokens } from '../language/semantic-tokens';
 import { symbols } from '../language/symbols';
 import { Workspace } from '../library/workspace';
 import { referencePage } from '../report/reference';
@@ -88,11 +96,27 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
       capabilities: {
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
         hoverProvider: true,
-        completionProvider: { triggerCharacters: [':', ' ', '-'] },
+        completionProvider: { triggerCharacters: [':', ' ', '-'], resolveProvider: true },
         definitionProvider: true,
         documentSymbolProvider: true,
         inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
+        referencesProvider: true,
+        renameProvider: { prepareProvider: true },
+        workspaceSymbolProvider: true,
+        documentHighlightProvider: true,
+        documentLinkProvider: {},
+        foldingRangeProvider: true,
+        selectionRangeProvider: true,
+        codeLensProvider: {},
+        semanticTokensProvider: { legend, full: true },
+        codeActionProvider: {
+          codeActionKinds: [
+            CodeActionKind.QuickFix,
+            CodeActionKind.RefactorExtract,
+            CodeActionKind.RefactorInline,
+            CodeActionKind.RefactorRewrite,
+          ],
+        },
         workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
       },
     };
@@ -200,9 +224,71 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   });
 
   connection.onCodeAction(({ textDocument, range, context }) => {
-    if (context.only && !context.only.some((kind) => CodeActionKind.QuickFix.startsWith(kind))) return [];
+    const uri = canonicalUri(textDocument.uri);
+    const analysis = analysisOf(uri);
+    if (!analysis) return [];
+    const wanted = (kind: string | undefined): boolean =>
+      !context.only || context.only.some((only) => kind === only || kind?.startsWith(`${only}.`));
+    const offset = offsetAt(analysis.file.text, analysis.file.lines, range.start);
+    return [...actions(analysis, files, range), ...refactorings(workspace, files, uri, offset)].filter((action) =>
+      wanted(action.kind),
+    );
+  });
+
+  connection.onCompletionResolve((item) => resolveItem(workspace, item));
+
+  connection.onReferences(({ textDocument, position, context }) => {
+    const place = at(textDocument.uri, position);
+    return place ? [...references(workspace, files, place.uri, place.offset, context.includeDeclaration)] : [];
+  });
+
+  connection.onPrepareRename(({ textDocument, position }) => {
+    const place = at(textDocument.uri, position);
+    const name = place && nameAt(workspace, place.uri, place.offset);
+    return name ? { range: rangeOf(workspace.get(place.uri)!, name.span), placeholder: name.text } : null;
+  });
+
+  connection.onRenameRequest(({ textDocument, position, newName }) => {
+    const place = at(textDocument.uri, position);
+    try {
+      return (place && rename(workspace, files, place.uri, place.offset, newName)) ?? null;
+    } catch (error) {
+      if (error instanceof CannotRename) throw new ResponseError(LSPErrorCodes.RequestFailed, error.message);
+      throw error;
+    }
+  });
+
+  connection.onWorkspaceSymbol(({ query }) => [...workspaceSymbols(workspace, files, query)]);
+
+  connection.onDocumentHighlight(({ textDocument, position }) => {
+    const place = at(textDocument.uri, position);
+    const analysis = place && analysisOf(place.uri);
+    return analysis ? [...highlights(workspace, analysis, place.offset)] : [];
+  });
+
+  connection.onDocumentLinks(({ textDocument }) => {
+    const file = workspace.get(canonicalUri(textDocument.uri));
+    return file ? [...links(workspace, files, file)] : [];
+  });
+
+  connection.onFoldingRanges(({ textDocument }) => {
+    const file = workspace.get(canonicalUri(textDocument.uri));
+    return file ? [...folding(file)] : [];
+  });
+
+  connection.onSelectionRanges(({ textDocument, positions }) => {
+    const file = workspace.get(canonicalUri(textDocument.uri));
+    return file ? positions.map((position) => selection(file, offsetAt(file.text, file.lines, position))) : [];
+  });
+
+  connection.onCodeLens(({ textDocument }) => {
     const analysis = analysisOf(canonicalUri(textDocument.uri));
-    return analysis ? [...actions(analysis, files, range)] : [];
+    return analysis ? [...codeLenses(workspace, analysis, files.spelled)] : [];
+  });
+
+  connection.languages.semanticTokens.on(({ textDocument }) => {
+    const file = workspace.get(canonicalUri(textDocument.uri));
+    return file ? semanticTokens(workspace, file) : { data: [] };
   });
 
   connection.listen();
