@@ -1,13 +1,13 @@
 /** Turns a craft and one of its packs into what the physics asks for, and says which facts are wanting. Computes no flight. */
 import type { Craft, Pack } from '../build/craft';
 import type { Fact } from '../build/fact';
-import type { FactAt } from '../build/generated/facts';
+import type { FactAt, MotorFacts } from '../build/generated/facts';
 import { type CraftInput, type Known, type LoggedFlight, type ThrustRow, values } from '../physics';
 import type { PropellerSize } from '../text/notation/propeller-size';
 import type { Trust as Worth } from '../text/origin';
 import { devicePower } from './device-power';
 import { type FlightLevels, flightLevels } from './flight-levels';
-import { motorCount, weightOf } from './weight';
+import { chosenPack, motorCount, weightOf } from './weight';
 
 export type FlightInput =
   | { readonly ok: true; readonly input: CraftInput; readonly assumed: readonly string[] }
@@ -71,7 +71,7 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
     },
     auxiliaryPower: devicePower(craft),
     thrustTable: thrustRows(craft),
-    log: logOf(craft),
+    log: logOf(craft, pack),
   };
   return { ok: true, input: withMix(input, flightLevels(craft)), assumed };
 }
@@ -123,30 +123,33 @@ export const sameSize = (a: PropellerSize | undefined, b: PropellerSize | undefi
   a.blades === b.blades &&
   Math.abs((a.pitch ?? 0) - (b.pitch ?? 0)) < 0.003;
 
-/** Rows measured with this propeller; others tell nothing about it. */
+export type StandRow = NonNullable<MotorFacts['thrust-table']>['items'][number];
+
+/** Rows measured with this propeller, in the order the physics gets them; others tell nothing about it. */
+export const standRows = (craft: Craft): readonly StandRow[] =>
+  (craft.roles.motors?.['thrust-table']?.items ?? []).filter(
+    (row) => row.voltage && row.thrust && sameSize(row.propeller?.value, craft.roles.propellers?.size?.value),
+  );
+
 function thrustRows(craft: Craft): readonly ThrustRow[] | undefined {
-  const size = craft.roles.propellers?.size?.value;
-  const rows = craft.roles.motors?.['thrust-table']?.items.flatMap((row) => {
-    const same = sameSize(row.propeller?.value, size);
-    if (!same || !row.voltage || !row.thrust) return [];
-    return [
-      {
-        throttle: row.throttle?.value,
-        thrust: row.thrust.value,
-        voltage: row.voltage.value,
-        current: row.current?.value,
-        rpm: row.speed && row.speed.value * 60,
-      },
-    ];
-  });
-  return rows && rows.length > 0 ? rows : undefined;
+  const rows = standRows(craft).map((row) => ({
+    throttle: row.throttle?.value,
+    thrust: row.thrust!.value,
+    voltage: row.voltage!.value,
+    current: row.current?.value,
+    rpm: row.speed && row.speed.value * 60,
+  }));
+  return rows.length > 0 ? rows : undefined;
 }
 
-function logOf(craft: Craft): LoggedFlight | undefined {
+/** It was flown with the pack that the builder's figures are for, at the weight of then. */
+function logOf(craft: Craft, pack: Pack): LoggedFlight | undefined {
   const log = craft.said.flight?.logged;
   if (!log) return undefined;
+  const flownWith = chosenPack(craft);
   return {
     flown: 'as-flown',
+    mass: flownWith && flownWith !== pack ? weightOf(craft, flownWith).ready.value : undefined,
     duration: log.minutes?.value,
     used: log.used?.value,
     meanCurrent: log.current?.value,

@@ -1,7 +1,7 @@
 /** What somebody measured of this craft and whether the figures use it. Words the things, computes nothing. */
 import type { Craft, Pack } from '../build/craft';
 import type { Fact } from '../build/fact';
-import { sameSize } from './flight-input';
+import { standRows } from './flight-input';
 
 export interface Measured {
   /** Path of the fact, in the words of the file. */
@@ -22,9 +22,7 @@ export function measuredOf(craft: Craft, pack: Pack | undefined): readonly Measu
   };
   take('flight.weighed', 'the weight of the whole craft', flight?.weighed, true);
   const rows = motors?.['thrust-table']?.items ?? [];
-  const usable = rows.filter(
-    (row) => row.voltage && row.thrust && sameSize(row.propeller?.value, propellers?.size?.value),
-  );
+  const usable = standRows(craft);
   const count = (n: number): string => `${n} ${n === 1 ? 'row' : 'rows'} of a thrust stand`;
   if (usable.length > 0) found.push({ fact: 'motors.thrust-table', what: count(usable.length), used: true });
   if (rows.length > usable.length)

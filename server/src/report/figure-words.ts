@@ -69,6 +69,7 @@ export function noticeWords(notice: Notice): string {
     const value = notice.details[key];
     return typeof value === 'number' ? value.toFixed(digits) : String(value ?? '?');
   };
+  const quantity = String(notice.details.quantity ?? '').replaceAll('-', ' ');
   switch (notice.code) {
     case 'pitch-ratio-outside-fit':
       return `The pitch is ${n('ratio', 2)} of the diameter, outside the propellers the model was made from (${n('low', 2)} to ${n('high', 2)}).`;
@@ -93,8 +94,8 @@ export function noticeWords(notice: Notice): string {
     case 'landing-voltage-first':
       return 'The landing voltage ends the flight before the reserve does.';
     case 'row-contradicts-nameplate':
-      return `Row ${n('row', 0)} of the thrust table says ${n('quantity')} ${n('measured', 2)}, the nameplate ${n('predicted', 2)}. Check the row.`;
+      return `Row ${Number(notice.details.row) + 1} of the thrust table with this propeller says ${quantity} ${n('measured', 2)}, the nameplate ${n('predicted', 2)}. Check the row.`;
     case 'log-contradicts-figures':
-      return `The logged flight says ${n('quantity')} ${n('measured', 2)}, the model ${n('predicted', 2)}. Check the log, or what the craft weighed then.`;
+      return `The logged flight says ${quantity} ${n('measured', 2)}, the model ${n('predicted', 2)}. Check the log, or what the craft weighed then.`;
   }
 }
