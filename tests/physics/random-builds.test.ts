@@ -93,7 +93,7 @@ const hovering = (input: CraftInput): number => {
 
 const SLACK = 1 + 1e-6;
 
-describe('random builds', () => {
+describe('random builds', { timeout: 30_000 + RUNS * 20 }, () => {
   it('always have finite figures inside their ranges, or a typed reason', () => {
     fc.assert(
       fc.property(craft, (input) => {
