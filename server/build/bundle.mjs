@@ -18,6 +18,8 @@ const common = {
   legalComments: 'none',
 };
 
+const browser = { platform: 'browser', target: 'es2022' };
+
 // Names stay, so that a crash report can be read.
 const small = { minifySyntax: true, minifyWhitespace: true };
 
@@ -31,8 +33,23 @@ const bundles = [
   { entryPoints: ['client/src/extension.ts'], outfile: 'dist/client.cjs', external: ['vscode'], ...small },
   { entryPoints: ['server/src/lsp/node.ts'], outfile: 'dist/server.cjs', ...small },
   {
+    entryPoints: ['client/src/browser.ts'],
+    outfile: 'dist/client.browser.cjs',
+    external: ['vscode'],
+    ...small,
+    ...browser,
+  },
+  {
+    entryPoints: ['server/src/lsp/browser.ts'],
+    outfile: 'dist/server.worker.js',
+    ...small,
+    ...browser,
+    format: 'iife',
+  },
+  {
     entryPoints: ['server/src/cli/main.ts'],
     outfile: 'dist/cli.cjs',
+    external: ['./server.cjs'],
     ...small,
     banner: { js: '#!/usr/bin/env node' },
   },

@@ -19,13 +19,18 @@ function write(fd: number, text: string): void {
   }
 }
 
-process.exitCode = run(
-  process.argv.slice(2),
-  {
-    cwd: process.cwd(),
-    today: new Date().toISOString().slice(0, 10),
-    out: (text) => write(1, text),
-    err: (text) => write(2, text),
-  },
-  packageJson.version,
-);
+if (process.argv[2] === 'lsp') {
+  // The server is a bundle of its own beside this one, loaded only when it is asked for.
+  if (!process.argv.includes('--stdio')) process.argv.push('--stdio');
+  require('./server.cjs');
+} else
+  process.exitCode = run(
+    process.argv.slice(2),
+    {
+      cwd: process.cwd(),
+      today: new Date().toISOString().slice(0, 10),
+      out: (text) => write(1, text),
+      err: (text) => write(2, text),
+    },
+    packageJson.version,
+  );

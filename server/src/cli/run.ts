@@ -31,6 +31,7 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --format text|json|markdown   exit code 1 when it must not be plugged in as it is
   dryfit explain [CHECK…]           what a check is about; all of them when none is named
       --format text|json|markdown
+  dryfit lsp                        the language server on stdio, for any editor
   dryfit --version, dryfit --help
 
 Exit code 0: nothing found at that severity. 1: something found. 2: could not run.

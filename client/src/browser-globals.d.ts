@@ -1,0 +1,5 @@
+/** The one global of a browser that the extension uses and Node's types don't have; nothing else of the page is touched. */
+declare class Worker {
+  constructor(url: string, options?: { name?: string });
+  terminate(): void;
+}

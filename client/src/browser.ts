@@ -1,0 +1,59 @@
+/** The extension in a browser-hosted editor: the same server in a web worker, its files read through the editor. */
+import * as vscode from 'vscode';
+import { LanguageClient, type LanguageClientOptions } from 'vscode-languageclient/browser';
+import { registerShow } from './show.ts';
+
+let client: LanguageClient | undefined;
+
+export async function activate(context: vscode.ExtensionContext): Promise<void> {
+  const output = vscode.window.createOutputChannel('Dryfit', { log: true });
+  const watcher = vscode.workspace.createFileSystemWatcher('**/*.dryfit.{yaml,yml}');
+  context.subscriptions.push(output, watcher, ...registerShow());
+  const start = async (): Promise<void> => {
+    const options: LanguageClientOptions = {
+      documentSelector: [{ language: 'dryfit' }],
+      outputChannel: output,
+      synchronize: { fileEvents: watcher },
+    };
+    client = new LanguageClient('dryfit', 'Dryfit', await startWorker(context), options);
+    client.onRequest('dryfit/readFolders', readFolders);
+    client.onRequest('dryfit/read', ({ uri }: { uri: string }) => readText(vscode.Uri.parse(uri)));
+    await client.start();
+  };
+  context.subscriptions.push(
+    vscode.commands.registerCommand('dryfit.restartServer', async () => {
+      await client?.dispose();
+      await start();
+    }),
+  );
+  await start();
+}
+
+export async function deactivate(): Promise<void> {
+  await client?.dispose();
+}
+
+/** A worker may only be loaded from http; from elsewhere its text is read and started as a blob. */
+async function startWorker(context: vscode.ExtensionContext): Promise<Worker> {
+  const script = vscode.Uri.joinPath(context.extensionUri, 'dist/server.worker.js');
+  if (/^https?$/.test(script.scheme)) return new Worker(script.toString(true), { name: 'dryfit' });
+  const source = await vscode.workspace.fs.readFile(script);
+  const url = URL.createObjectURL(new Blob([source], { type: 'text/javascript' }));
+  return new Worker(url, { name: 'dryfit' });
+}
+
+async function readFolders(): Promise<Record<string, string>> {
+  const found = await vscode.workspace.findFiles('**/*.dryfit.{yaml,yml}', '**/node_modules/**');
+  const texts = await Promise.all(found.map(async (uri) => [uri.toString(), await readText(uri)] as const));
+  return Object.fromEntries(texts.filter((pair): pair is readonly [string, string] => pair[1] !== null));
+}
+
+async function readText(uri: vscode.Uri): Promise<string | null> {
+  try {
+    return new TextDecoder().decode(await vscode.workspace.fs.readFile(uri));
+  } catch (error) {
+    // Gone or not to be read: the workspace has no such file.
+    if (error instanceof vscode.FileSystemError) return null;
+    throw error;
+  }
+}

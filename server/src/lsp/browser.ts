@@ -1,0 +1,20 @@
+/** Entry of the language server in a web worker: files come through the client, which is the only one that can see them. */
+import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
+import packageJson from '../../../package.json' with { type: 'json' };
+import { type Disk, serve } from './server';
+
+const port = globalThis as unknown as ConstructorParameters<typeof BrowserMessageReader>[0];
+const connection = createConnection(new BrowserMessageReader(port), new BrowserMessageWriter(port));
+
+const disk: Disk = {
+  async readFolders(folders) {
+    return new Map(
+      Object.entries(await connection.sendRequest<Record<string, string>>('dryfit/readFolders', { folders })),
+    );
+  },
+  async read(uri) {
+    return (await connection.sendRequest<string | null>('dryfit/read', { uri })) ?? undefined;
+  },
+};
+
+serve(connection, disk, { version: packageJson.version, today: () => new Date().toISOString().slice(0, 10) });
