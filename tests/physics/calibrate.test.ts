@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type CraftInput,
-  FLIGHT_MIXES,
-  figures,
-  operatingPoint,
-  type ThrustRow,
-  values,
-} from '../../server/src/physics';
+import { type CraftInput, figures, operatingPoint, type ThrustRow, values } from '../../server/src/physics';
+import { FLIGHT_MIXES } from './flight-mix';
 
 const INCH = 0.0254;
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type CraftInput, FLIGHT_MIXES, figures, operatingPoint, values } from '../../server/src/physics';
+import { type CraftInput, figures, operatingPoint, values } from '../../server/src/physics';
+import { FLIGHT_MIXES } from './flight-mix';
 
 const INCH = 0.0254;
 

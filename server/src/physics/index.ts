@@ -21,7 +21,6 @@ export {
   values,
 } from './craft-figures';
 export type { CraftValues, FlightValues, PointValues } from './craft-values';
-export { FLIGHT_MIXES, type FlyingStyle } from './flight-mix';
 export { discArea, idealHoverPower, inducedSpeed } from './hover';
 export type { Known, Trust } from './known';
 export { centreOfMass, type PlacedMass, type Range, totalMass } from './mass';

@@ -1,8 +1,5 @@
-/**
- * How craft of each kind are commonly flown, as a starting point that the builder's own levels replace. From memory of
- * common practice; it must not be taken for a measurement.
- */
-import type { FlightMix } from './craft';
+/** Ways of flying for the tests of the physics; the program's own stand with the classes of craft. */
+import type { FlightMix } from '../../server/src/physics';
 
 export type FlyingStyle = 'freestyle' | 'race' | 'long-range' | 'smooth' | 'indoor' | 'lifting';
 
