@@ -9,9 +9,9 @@ import { figuresOfText } from '../support/craft-of';
 import { freestyle } from './builds';
 
 describe('plugs', () => {
-  // JST PH series: 2 A a contact (maker's catalogue), so 4 A is what a pair on 1S gets away with; XT60 from a report of its maker's sheet.
+  // JST PH series: 2 A a contact, of which a 1S plug has one each way; XT60 from a report of its maker's sheet.
   it('are rated as their makers publish, and flown above it', () => {
-    expect(plugLimits('PH2.0')!.rated).toBe(4);
+    expect(plugLimits('PH2.0')!.rated).toBe(2);
     expect(plugLimits('XT60')).toMatchObject({ rated: 30, continuous: 60 });
     expect(plugLimits('XT90')!.rated).toBe(45);
     for (const plug of ['PH2.0', 'A30', 'XT30', 'XT60', 'XT90', 'XT150']) {

@@ -17,7 +17,7 @@ export interface PlugLimits {
 }
 
 const table: Readonly<Record<string, PlugLimits>> = {
-  'PH2.0': { rated: 4, continuous: 5, short: 9, contact: 20e-3, next: 'a high-current 1S plug' },
+  'PH2.0': { rated: 2, continuous: 5, short: 9, contact: 20e-3, next: 'a high-current 1S plug' },
   A30: { rated: 9, continuous: 15, short: 30, contact: 3e-3, next: 'XT30' },
   XT30: { rated: 15, continuous: 30, short: 45, contact: 1.4e-3, next: 'XT60' },
   XT60: { rated: 30, continuous: 60, short: 110, contact: 0.9e-3, next: 'XT90' },
