@@ -181,6 +181,7 @@ describe('measured beats modelled', () => {
   it.each([
     ['a logged flight', { flight: 'logged:\n  minutes: 4.5 min\n  used: 1050 mAh' }, 'time-as-flown'],
     ['the scale', { flight: 'weighed: 600 g' }, 'weight-ready'],
+    ['the resistance of cells that nobody says more of', { pack: 'cell-resistance: 5 mOhm' }, 'full-current'],
     ['the resistance of the cells', { pack: 'cell-resistance: 5 mOhm (measured 2026-10-02)' }, 'full-current'],
   ] as const)('%s narrows', (_, more, name) => {
     expect(width(figuresOfText(freestyle(more)).get(name)!)).toBeLessThan(width(plain.get(name)!));

@@ -1,6 +1,7 @@
 /** What a change does: fields found by the file's words, what follows from them, the table, the plot, and the lenses of the editor. */
 import { describe, expect, it } from 'vitest';
 import { craftsOf } from '../../server/src/analysis';
+import { hover } from '../../server/src/language/hover';
 import { whatIfLenses, whatIfLines } from '../../server/src/language/what-if';
 import { evenRow, neighbourCapacities, niceStep } from '../../server/src/plan/nice-steps';
 import { valueChanges, vary } from '../../server/src/plan/vary';
@@ -211,6 +212,14 @@ describe('in the editor', () => {
       expect.stringMatching(/^- at \*\*93 g\*\*: −5 g/),
       expect.stringMatching(/^- at \*\*103 g\*\*: \+5 g/),
     ]);
+  });
+
+  it('the hover on a number carries them', () => {
+    const at = file.text.indexOf('98 g') + 1;
+    const shown = hover(workspace, file.uri, at)!.markdown;
+    expect(shown).toContain('Weight of one');
+    expect(shown).toContain('One step down or up');
+    expect(shown).toContain('93 g');
   });
 
   it('is silent where nothing would change, and where there are no figures', () => {

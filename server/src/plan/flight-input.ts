@@ -48,8 +48,8 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
       pitch: size.pitch ?? size.diameter * 0.7,
       blades: size.blades,
       ducted: hasDucts(craft),
-      ct: known(propellers.ct),
-      cp: known(propellers.cp),
+      ct: readByMeter(propellers.ct),
+      cp: readByMeter(propellers.cp),
     },
     pack: {
       cells: cells.series,
@@ -61,7 +61,7 @@ export function flightInput(craft: Craft, pack: Pack): FlightInput {
       capacitySigma: pack.facts.capacity.origin.trust === 'measured' ? 0.01 : undefined,
       resistance: resistance && {
         value: (resistance.value * cells.series) / cells.parallel + 0.004,
-        trust: trustOf(resistance.origin.trust),
+        trust: readByMeter(resistance)?.trust,
       },
     },
     mass: weightOf(craft, pack).ready,
@@ -89,6 +89,10 @@ const inPairs = (craft: Craft): boolean =>
   new Set(craft.roles.frame['motor-positions']?.items.map(({ value }) => `${value.forward} ${value.right}`)).size < 8;
 
 const trustOf = (trust: Worth): 'measured' | 'maker' | 'seller' | 'estimate' => (trust === 'unsaid' ? 'seller' : trust);
+
+/** Fields that nobody prints on a part: without another word somebody measured them. */
+const readByMeter = (fact: Fact<number> | undefined): Known | undefined =>
+  fact && { value: fact.value, trust: fact.origin.trust === 'unsaid' ? 'measured' : fact.origin.trust };
 
 const known = (fact: Fact<number> | undefined): Known | undefined =>
   fact && { value: fact.value, trust: trustOf(fact.origin.trust) };

@@ -16,8 +16,8 @@ export function measuredOf(craft: Craft, pack: Pack | undefined): readonly Measu
   const { motors, propellers } = craft.roles;
   const flight = craft.said.flight;
   const found: Measured[] = [];
-  const take = (fact: string, what: string, said: Fact<unknown> | undefined, any = false): void => {
-    if (said && (any || said.origin.trust === 'measured'))
+  const take = (fact: string, what: string, said: Fact<unknown> | undefined, unsaidToo = false): void => {
+    if (said && (said.origin.trust === 'measured' || (unsaidToo && said.origin.trust === 'unsaid')))
       found.push({ fact, what, used: true, date: said.origin.date });
   };
   take('flight.weighed', 'the weight of the whole craft', flight?.weighed, true);
@@ -34,11 +34,11 @@ export function measuredOf(craft: Craft, pack: Pack | undefined): readonly Measu
   const log = flight?.logged;
   if (log && ((log.minutes && log.used) || log.current || log['hover-throttle']))
     found.push({ fact: 'flight.logged', what: 'a logged flight', used: true, date: log.date?.value });
-  take('propellers.ct', 'the thrust coefficient', propellers?.ct);
-  take('propellers.cp', 'the power coefficient', propellers?.cp);
+  take('propellers.ct', 'the thrust coefficient', propellers?.ct, true);
+  take('propellers.cp', 'the power coefficient', propellers?.cp, true);
   take('motors.resistance', 'the motor winding', motors?.resistance);
   take('motors.no-load-current', 'the motor without a propeller', motors?.['no-load-current']);
-  take('pack.cell-resistance', 'the resistance of the cells', pack?.facts['cell-resistance']);
+  take('pack.cell-resistance', 'the resistance of the cells', pack?.facts['cell-resistance'], true);
   take('pack.capacity', 'what the pack holds', pack?.facts.capacity);
   return found;
 }
