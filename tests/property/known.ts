@@ -20,8 +20,18 @@ export const known: readonly Known[] = [
     applies: ({ unit }) => unit.system !== 'analog',
   },
   {
+    check: 'thrust-row-contradicts-nameplate',
+    because: 'the rows are what sellers of such motors print; the model needs a third to a half of their current',
+    applies: ({ train }) => train.motor.stand !== undefined,
+  },
+  {
+    check: 'logged-flight-contradicts-figures',
+    because: 'the logs last as long as such craft are known to fly; the model has them fly twice as long',
+    applies: () => true,
+  },
+  {
     check: 'battery-plug-overloaded',
-    because: 'every race craft flies this plug at this current for a second or two',
-    applies: ({ craft }) => craft.name === 'race-5',
+    because: 'every race craft flies this plug at this current for a second or two, and small whoops PH2.0 at 5 A',
+    applies: ({ craft, packs }) => craft.name === 'race-5' || packs.some((pack) => pack.plug === 'PH2.0'),
   },
 ];

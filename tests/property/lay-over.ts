@@ -1,8 +1,9 @@
 /** Lays a check's own example over a sound generated build, in the ways in which a builder would make that mistake. Knows no check. */
 
+import { weightOfParts } from './draw/weigh';
 import type { Example } from './read-yaml';
 import { classes } from './trade/classes';
-import { type Branch, isBranch, merged } from './tree';
+import { type Branch, isBranch, merged, withAt } from './tree';
 
 /** A build with its bench; inline, so that a finding points at it. */
 export interface Pair {
@@ -12,7 +13,8 @@ export interface Pair {
 
 export interface Way {
   readonly name: string;
-  readonly lay: (base: Pair, example: Example) => Pair;
+  /** `bad` is the bad example, also when the good one is laid: what it makes of the build holds for both. */
+  readonly lay: (base: Pair, example: Example, bad: Example) => Pair;
 }
 
 const said = ['name', 'craft', 'region', 'note', 'source', 'seen', 'budget', 'reference'];
@@ -45,11 +47,11 @@ const byPart: Way = {
 
 const packsAlone = (way: Way): Way => ({
   name: `${way.name}, its packs alone`,
-  lay: (base, example) => {
+  lay: (base, example, bad) => {
     const names = Object.keys(isBranch(example.build.packs) ? example.build.packs : {});
     const packs = isBranch(base.build.packs) ? base.build.packs : {};
     const kept = Object.fromEntries(Object.entries(packs).filter(([name]) => names.includes(name)));
-    return way.lay(names.length > 0 ? { ...base, build: { ...base.build, packs: kept } } : base, example);
+    return way.lay(names.length > 0 ? { ...base, build: { ...base.build, packs: kept } } : base, example, bad);
   },
 });
 
@@ -57,24 +59,62 @@ const packsAlone = (way: Way): Way => ({
 function without(way: Way, section: string, key: string): Way {
   return {
     name: `${way.name}, without ${section}.${key}`,
-    lay: (base, example) => {
+    lay: (base, example, bad) => {
       const tree = base.build[section];
-      if (!isBranch(tree)) return way.lay(base, example);
+      if (!isBranch(tree)) return way.lay(base, example, bad);
       const { [key]: _, ...rest } = tree;
-      return way.lay({ ...base, build: { ...base.build, [section]: rest } }, example);
+      return way.lay({ ...base, build: { ...base.build, [section]: rest } }, example, bad);
     },
   };
 }
 
-export function waysFor(base: Pair): readonly Way[] {
+const devices = /^(camera|video|receiver|gps|buzzer|lights|remote-id|action-camera)/;
+
+/** The same before any device is bought: what is added up then is the example's. */
+const bare = (way: Way): Way => ({
+  name: `${way.name}, before its devices`,
+  lay: (base, example, bad) => {
+    const parts = isBranch(base.build.parts) ? base.build.parts : {};
+    const kept = Object.fromEntries(Object.entries(parts).filter(([role]) => !devices.test(role)));
+    return way.lay({ ...base, build: { ...base.build, parts: kept, wiring: undefined } }, example, bad);
+  },
+});
+
+/** g at which profiles of regions change; a craft just there is loaded up to it. */
+const limits = [100, 249.8, 900];
+
+/** Takes grams off the first part that has them. */
+function lightened(build: Branch, grams: number): Branch {
+  const parts = isBranch(build.parts) ? build.parts : {};
+  for (const [role, part] of Object.entries(parts)) {
+    const weight = isBranch(part) && typeof part.weight === 'string' ? Number.parseFloat(part.weight) : 0;
+    if (weight > grams + 1) return withAt(build, `parts.${role}.weight`, `${(weight - grams).toFixed(1)} g`);
+  }
+  return build;
+}
+
+const loaded = (way: Way, grams: number): Way => ({
+  name: `${way.name}, loaded up to ${grams} g`,
+  lay: (base, example, bad) => {
+    const { parts, packs } = way.lay(base, bad, bad).build;
+    const missing = grams - weightOfParts(isBranch(parts) ? parts : {}, isBranch(packs) ? packs : {});
+    const out = way.lay(base, example, bad);
+    if (missing < 0) return { ...out, build: lightened(out.build, -missing) };
+    const ballast = { parts: { extras: { ballast: { weight: `${missing.toFixed(1)} g` } } } };
+    return { ...out, build: merged(out.build, ballast) };
+  },
+});
+
+export function waysFor(base: Pair, few: boolean): readonly Way[] {
   const plain = [byField, byPart, packsAlone(byField), packsAlone(byPart)];
+  if (few) return plain;
   const losses = ['parts', 'setup', 'flight', 'goals', 'wiring'].flatMap((section) => {
     const tree = base.build[section];
     return isBranch(tree)
       ? Object.keys(tree).flatMap((key) => plain.slice(0, 2).map((way) => without(way, section, key)))
       : [];
   });
-  return [...plain, ...losses];
+  return [bare(byField), ...limits.map((grams) => loaded(packsAlone(byField), grams)), ...losses];
 }
 
 /** Whether the example speaks of the same make-up of boards, so that no role would be filled twice. */

@@ -43,7 +43,7 @@ const flown: Readonly<Record<string, { minutes: number; hoverThrottle: number }>
   'freestyle-5': { minutes: 3.8, hoverThrottle: 22 },
   'race-5': { minutes: 2.2, hoverThrottle: 16 },
   'long-range-7': { minutes: 10, hoverThrottle: 33 },
-  'lifter-10': { minutes: 11, hoverThrottle: 40 },
+  'lifter-10': { minutes: 11, hoverThrottle: 27 },
 };
 
 export function flightOf(luck: Luck, choices: Choices, pack: string, ready: number): Branch {

@@ -98,7 +98,7 @@ export const motors = {
       propeller: '3x1.6x2',
       voltage: 15.8,
       rows: [
-        [50, 140, 4.2],
+        [50, 140, 2.9],
         [100, 430, 17],
       ],
     },
