@@ -13,7 +13,8 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     const options: LanguageClientOptions = {
       documentSelector: [{ language: 'dryfit' }],
       outputChannel: output,
-      synchronize: { fileEvents: watcher },
+      synchronize: { fileEvents: watcher, configurationSection: 'dryfit' },
+      initializationOptions: vscode.workspace.getConfiguration('dryfit'),
     };
     client = new LanguageClient('dryfit', 'Dryfit', await startWorker(context), options);
     client.onRequest('dryfit/readFolders', readFolders);

@@ -16,7 +16,8 @@ export function createChecker(module: string, output: vscode.LogOutputChannel): 
     const options: LanguageClientOptions = {
       documentSelector: [{ language: 'dryfit' }],
       outputChannel: output,
-      synchronize: { fileEvents: watcher },
+      synchronize: { fileEvents: watcher, configurationSection: 'dryfit' },
+      initializationOptions: vscode.workspace.getConfiguration('dryfit'),
       errorHandler: restartAfterCrash(output),
     };
     client = new LanguageClient('dryfit', 'Dryfit', { module, transport: TransportKind.ipc }, options);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/src/analysis';
 import { hover } from '../../server/src/language/hover';
 import { inlayHints } from '../../server/src/language/inlay-hints';
+import { everything } from '../../server/src/language/showing';
 import { sampleUri, sampleWorkspace } from '../support/samples';
 
 const workspace = sampleWorkspace();
@@ -30,10 +31,24 @@ describe('inlay hints', () => {
     const text = workspace.get(sampleUri('builds/ossel-5.dryfit.yaml'))!.text.replace('    serial: uart2\n', '');
     workspace.set(uri, text);
     const { file, crafts } = analyse(workspace, uri)!;
-    const hints = inlayHints(file, crafts);
+    const hints = inlayHints(workspace, file, crafts, { ...everything, weights: false, prices: false });
     expect(hints.map((hint) => hint.label)).toEqual([' uart2']);
     const line = text.split('\n')[hints[0]!.position.line];
     expect(line).toBe('  receiver:');
     expect(hints[0]!.position.character).toBe('  receiver:'.length);
+  });
+
+  it('tell weight and lowest price behind a use, and can be switched off', () => {
+    workspace.set(
+      'file:///samples/s.dryfit.yaml',
+      'dryfit: shops\nshops:\n  a:\n    currency: EUR\n    offers:\n      ossel-225:\n        - price: 60\n        - pack: 2\n          price: 110\n',
+    );
+    const { file, crafts } = analyse(workspace, sampleUri('builds/ossel-5.dryfit.yaml'))!;
+    const labels = (showing: object): unknown[] =>
+      inlayHints(workspace, file, crafts, { ...everything, ...showing }).map((hint) => hint.label);
+    expect(labels({})).toContain(' 118 g, 55.00 EUR');
+    expect(labels({ prices: false })).toContain(' 118 g');
+    expect(labels({ weights: false, prices: false, ports: false })).toEqual([]);
+    workspace.delete('file:///samples/s.dryfit.yaml');
   });
 });

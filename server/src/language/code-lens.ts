@@ -8,16 +8,18 @@ import { valuesFor } from '../plan/worked';
 import { mainPack } from '../report/card';
 import { mentions } from './mentions';
 import { rangeOf } from './protocol';
+import { everything, type Showing } from './showing';
 import { whatIfLenses } from './what-if';
 
 export function codeLenses(
   workspace: Workspace,
   analysis: Analysis,
   spelled: (uri: string) => string,
+  showing: Showing = everything,
 ): readonly CodeLens[] {
   const { file, crafts, findings } = analysis;
   const lenses: CodeLens[] = [];
-  for (const craft of crafts) {
+  for (const craft of showing.figures ? crafts : []) {
     const pack = mainPack(craft);
     const made = valuesFor(craft, pack);
     const open = findings.filter(
@@ -38,10 +40,10 @@ export function codeLenses(
       },
     });
   }
-  for (const { span, title } of whatIfLenses(file, crafts))
+  for (const { span, title } of showing.steps ? whatIfLenses(file, crafts) : [])
     lenses.push({ range: rangeOf(file, span), command: { title, command: '' } });
   for (const document of file.documents) {
-    if (document.kind !== 'parts') continue;
+    if (document.kind !== 'parts' || !showing.uses) continue;
     const uses = new Map<string, Set<string>>();
     for (const mention of mentions(workspace))
       if (mention.as === 'use') uses.set(mention.id, (uses.get(mention.id) ?? new Set()).add(mention.file.uri));

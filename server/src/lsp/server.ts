@@ -25,6 +25,7 @@ import { refactorings } from '../language/refactor';
 import { highlights, links, references, workspaceSymbols } from '../language/references';
 import { CannotRename, nameAt, rename } from '../language/rename';
 import { legend, semanticTokens } from '../language/semantic-tokens';
+import { everything, readShowing, type Showing } from '../language/showing';
 import { symbols } from '../language/symbols';
 import { Workspace } from '../library/workspace';
 import { referencePage } from '../report/reference';
@@ -52,6 +53,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   const open = new Map<string, { spelled: string; document: TextDocument }>();
   const analyses = new Map<string, { text: string; shared: number; analysis: Analysis }>();
   let folders: readonly string[] = [];
+  let showing: Showing = everything;
   /** The folders have been read once. */
   let read = false;
 
@@ -89,6 +91,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   };
 
   connection.onInitialize((params: InitializeParams): InitializeResult => {
+    showing = readShowing(params.initializationOptions);
     folders = (params.workspaceFolders ?? []).map((folder) => folder.uri);
     if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
     return {
@@ -139,6 +142,13 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
       await readFolders();
     });
     await readFolders();
+  });
+
+  connection.onDidChangeConfiguration(({ settings: sent }) => {
+    showing = readShowing((sent as { dryfit?: unknown } | null)?.dryfit);
+    void connection.languages.inlayHint.refresh();
+    void connection.languages.semanticTokens.refresh();
+    void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
   });
 
   connection.onDidOpenTextDocument(({ textDocument }) => {
@@ -220,7 +230,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
 
   connection.languages.inlayHint.on(({ textDocument }) => {
     const analysis = analysisOf(canonicalUri(textDocument.uri));
-    return analysis ? [...inlayHints(analysis.file, analysis.crafts)] : [];
+    return analysis ? [...inlayHints(workspace, analysis.file, analysis.crafts, showing)] : [];
   });
 
   connection.onCodeAction(({ textDocument, range, context }) => {
@@ -283,12 +293,12 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
 
   connection.onCodeLens(({ textDocument }) => {
     const analysis = analysisOf(canonicalUri(textDocument.uri));
-    return analysis ? [...codeLenses(workspace, analysis, files.spelled)] : [];
+    return analysis ? [...codeLenses(workspace, analysis, files.spelled, showing)] : [];
   });
 
   connection.languages.semanticTokens.on(({ textDocument }) => {
     const file = workspace.get(canonicalUri(textDocument.uri));
-    return file ? semanticTokens(workspace, file) : { data: [] };
+    return file && showing.colours ? semanticTokens(workspace, file) : { data: [] };
   });
 
   connection.listen();
