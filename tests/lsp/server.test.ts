@@ -110,12 +110,12 @@ describe('help', () => {
   const ask = <T>(method: string, position: object): Promise<T> =>
     server.connection.sendRequest<T>(method, { textDocument: { uri: build() }, position });
 
-  it('hovers the whole card on the name, with weight, current and flight time', async () => {
+  it('hovers the decisive figures on the name, with weight, current and flight time', async () => {
     const hover = await ask<Hover>('textDocument/hover', at(text, 'Ossel 5'));
     const { value } = hover.contents as { value: string };
-    expect(value).toMatch(/ready to fly: \*\*\d+ g\*\* \(\d+ to \d+\)/);
-    expect(value).toMatch(/current while hovering: \*\*[\d.]+ A\*\*/);
-    expect(value).toMatch(/as you fly it: \*\*[\d.]+ min\*\* \([\d.]+ to [\d.]+\)/);
+    expect(value).toMatch(/ready to fly \*\*\d+ g\*\* \(\d+ to \d+\)/);
+    expect(value).toMatch(/current while hovering \*\*[\d.]+ A\*\* \([\d.]+ to [\d.]+\)/);
+    expect(value).toMatch(/as you fly it \*\*[\d.]+ min\*\* \([\d.]+ to [\d.]+\)/);
   });
 
   it('hovers the figures that a part decides', async () => {

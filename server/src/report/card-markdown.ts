@@ -42,8 +42,10 @@ export function cardAtAGlance(card: Card): string {
   const parts = [title(card)];
   if (first) {
     parts.push(`**${first.headline}**`);
-    const lines = first.groups.flatMap((group) => {
-      const shown = group.figures.filter((figure) => figure.glance && figure.name !== 'weight-ready');
+    // What it weighs comes first: it is the shortest line, and the headline starts with it.
+    const groups = [...first.groups].sort((a, b) => Number(b.word === 'weighs') - Number(a.word === 'weighs'));
+    const lines = groups.flatMap((group) => {
+      const shown = group.figures.filter((figure) => figure.glance);
       return shown.length > 0
         ? [
             `- ${group.word ? `${group.word}: ` : ''}${shown.map((figure) => `${figure.title} ${bold(figure)}`).join(' · ')}`,

@@ -12,10 +12,10 @@ export function timeGroup(craft: Craft, pack: Pack | undefined, figures: CraftFi
     const { asFlown, hovering, hover } = figures;
     if (asFlown.ok) rows.push(cardFigure('time-as-flown', 'as you fly it', asFlown.value.minutes, true));
     if (hovering.ok) rows.push(cardFigure('time-hovering', 'hovering', hovering.value.minutes, true));
-    if (hover.ok) rows.push(cardFigure('hover-current', 'current while hovering', hover.value.packCurrent));
+    if (hover.ok) rows.push(cardFigure('hover-current', 'current while hovering', hover.value.packCurrent, true));
     if (asFlown.ok) {
       const { meanCurrent, usedMah, usedWh, landingCellVoltage } = asFlown.value;
-      rows.push(cardFigure('mean-current', 'mean current as you fly it', meanCurrent, true));
+      rows.push(cardFigure('mean-current', 'mean current as you fly it', meanCurrent));
       rows.push(cardFigure('charge-used', 'used from the pack', usedMah));
       rows.push(cardFigure('energy-used', 'energy used', usedWh));
       rows.push(cardFigure('landing-cell-voltage', 'a cell under load at landing', landingCellVoltage));
