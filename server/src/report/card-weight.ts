@@ -35,8 +35,7 @@ const SMALL = 0.02;
 
 export function weightGroup(craft: Craft, pack: Pack | undefined, weight: Weight): CardGroup {
   const shares = partShares(weight);
-  if (shares.length === 0) return { question: 'What does it weigh?',
-    word: 'weighs', figures: [], remarks: [] };
+  if (shares.length === 0) return { question: 'What does it weigh?', word: 'weighs', figures: [], remarks: [] };
   const guessed = weight.rows.filter(
     (row) => row.basis === 'estimate' && row.fact === undefined && !row.part.includes(' '),
   );
@@ -67,8 +66,7 @@ export function weightGroup(craft: Craft, pack: Pack | undefined, weight: Weight
   }
   const energy = energyOf(pack);
   if (energy) figures.push(energy);
-  return { question: 'What does it weigh?',
-    word: 'weighs', figures, remarks };
+  return { question: 'What does it weigh?', word: 'weighs', figures, remarks };
 }
 
 function balanceFigures(balance: Balance): CardFigure[] {
