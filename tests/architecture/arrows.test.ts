@@ -18,9 +18,10 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   plan: ['text', 'vocabulary', 'build', 'library', 'physics'],
   checks: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan'],
   'analysis.ts': ['text', 'vocabulary', 'build', 'library', 'plan', 'checks'],
-  report: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts'],
+  review: ['text', 'vocabulary', 'build', 'library', 'plan', 'checks', 'analysis.ts'],
+  report: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts', 'review'],
   language: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts', 'report'],
-  cli: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts', 'report'],
+  cli: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts', 'review', 'report'],
   lsp: ['text', 'vocabulary', 'build', 'library', 'plan', 'checks', 'analysis.ts', 'report', 'language'],
 };
 
@@ -37,6 +38,7 @@ const pure = new Set([
   'plan',
   'checks',
   'analysis.ts',
+  'review',
   'report',
   'language',
 ]);

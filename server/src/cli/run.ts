@@ -5,6 +5,7 @@ import { CannotRun, type Console } from './console';
 import { explain } from './explain';
 import { harness } from './harness';
 import { point } from './point';
+import { review } from './review';
 import { vary } from './vary';
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
@@ -44,6 +45,7 @@ const commands: Readonly<Record<string, (args: readonly string[], console: Conso
   point,
   harness,
   explain,
+  review,
 };
 
 export function run(argv: readonly string[], console: Console, version: string): number {

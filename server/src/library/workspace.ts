@@ -25,8 +25,13 @@ export class Workspace {
   set(uri: string, text: string): boolean {
     const before = this.files.get(uri);
     if (before?.text === text) return false;
-    const file = readSourceFile(uri, text);
-    this.files.set(uri, file);
+    return this.take(readSourceFile(uri, text));
+  }
+
+  /** A file read elsewhere: two workspaces that hold the same text need it read once. */
+  take(file: SourceFile): boolean {
+    const before = this.files.get(file.uri);
+    this.files.set(file.uri, file);
     return this.noteChange(before, file);
   }
 

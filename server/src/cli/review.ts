@@ -1,0 +1,101 @@
+/** `dryfit review`: what a change does to the builds of a repository. Chooses versions and form; the review comes from the engine. */
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import type { Severity } from '../build/finding';
+import { figuresOfCard } from '../report/review-figures';
+import { reviewAsJson } from '../report/review-json';
+import type { ReviewShown } from '../report/review-shown';
+import { reviewAsText } from '../report/review-text';
+import { review as compare, crashed, failsAt } from '../review/review';
+import { oneOf } from './check';
+import { CannotRun, type Console } from './console';
+import { openRepository, pathOfUri, type Version } from './git';
+
+const formats = ['text', 'markdown', 'json', 'sarif', 'annotations', 'view'] as const;
+
+export function review(args: readonly string[], console: Console): number {
+  const { values, positionals } = words(args);
+  const format = oneOf('format', values.format ?? 'text', formats.slice(0, values.format === 'view' ? 6 : 5));
+  const threshold = oneOf('fail-on', values['fail-on'] ?? 'error', ['error', 'warning', 'information']) as Severity;
+  const [base, head, ...more] = positionals;
+  if (base === undefined || more.length > 0)
+    throw new CannotRun(
+      '`dryfit review` takes the version to compare with, and the newer one if it is not the working tree.',
+    );
+  const beforeEach = timeLimit(values.seconds);
+  const repository = openRepository(console.cwd);
+  const newer = head === undefined ? undefined : repository.commit(head);
+  const older = values['merge-base']
+    ? repository.mergeBase(repository.commit(base), newer ?? repository.commit('HEAD'))
+    : repository.commit(base);
+  const before = repository.at(older);
+  const after = newer === undefined ? repository.workingTree() : repository.at(newer);
+  const shown: ReviewShown = {
+    review: compare(before.texts, after.texts, { today: console.today, beforeEach, figuresOf: figuresOfCard }),
+    base,
+    head: head ?? 'working tree',
+    name: pathOfUri,
+    notes: linkNotes(after),
+  };
+  console.out(written(format, shown));
+  if (crashed(shown.review)) return 2;
+  return failsAt(shown.review, threshold) ? 1 : 0;
+}
+
+function written(format: string, shown: ReviewShown): string {
+  if (format === 'json') return `${JSON.stringify(reviewAsJson(shown), null, 2)}\n`;
+  return reviewAsText(shown);
+}
+
+const linkNotes = ({ links }: Version): readonly string[] =>
+  links.length === 0
+    ? []
+    : [
+        `Links are not followed, so ${links
+          .slice(0, 5)
+          .map((name) => `\`${name}\``)
+          .join(
+            ', ',
+          )}${links.length > 5 ? ` and ${links.length - 5} more` : ''} ${links.length === 1 ? 'was' : 'were'} not read.`,
+      ];
+
+/** A repository from a stranger must not keep a machine busy for hours. */
+export function timeLimit(said: string | undefined): () => void {
+  const seconds = Number(said ?? 300);
+  if (!(seconds > 0)) throw new CannotRun('--seconds takes a number above 0.');
+  const end = performance.now() + seconds * 1000;
+  return () => {
+    if (performance.now() > end)
+      throw new CannotRun(
+        `Not done within ${seconds} s, so nothing is said. Allow more with --seconds, or check in shards.`,
+      );
+  };
+}
+
+function words(args: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        format: { type: 'string' },
+        'fail-on': { type: 'string' },
+        'merge-base': { type: 'boolean' },
+        seconds: { type: 'string' },
+        svg: { type: 'string' },
+        'svg-at': { type: 'string' },
+      },
+    });
+  } catch (error) {
+    throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
+  }
+}
+
+export function writeBeside(console: Console, file: string, text: string): void {
+  try {
+    writeFileSync(path.resolve(console.cwd, file), text);
+  } catch (error) {
+    throw new CannotRun(`Cannot write ${file}: ${(error as Error).message.split(',')[0]}.`);
+  }
+}

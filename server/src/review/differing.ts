@@ -1,0 +1,96 @@
+/** Which builds differ between two versions: those whose words changed, and those that draw on something that changed. Others are not looked at. */
+import type { SourceFile } from '../build/source-file';
+import { folderOf } from '../library/workspace';
+import { buildSaid, documentSaid, offersById } from './build-said';
+import { type Change, changesBetween } from './change';
+import { type FilePair, filePairs } from './file-pairs';
+import { isOnlyWords, libraryChanges, type PartChange, touchedIds } from './library';
+import { arePlain, mentions } from './quick-look';
+import { type SaidMap, sameSaid } from './said';
+import { readSame, type Sides } from './texts';
+
+export interface DifferingBuild {
+  readonly before?: SourceFile;
+  readonly after?: SourceFile;
+  readonly saidBefore: SaidMap;
+  readonly saidAfter: SaidMap;
+  readonly changes: readonly Change[];
+}
+
+export interface Differences {
+  readonly library: readonly PartChange[];
+  /** Files that are no builds and differ. */
+  readonly others: readonly FilePair[];
+  /** Found one by one, as there may be thousands. */
+  readonly builds: Iterable<DifferingBuild>;
+}
+
+export function differences(sides: Sides, bench?: string): Differences {
+  const { before, after } = sides;
+  const pairs = filePairs(before.texts, after.texts);
+  const pairedFiles = new Map(
+    pairs.flatMap((pair) => (pair.before && pair.after ? [[pair.before, pair.after] as const] : [])),
+  );
+  const library = libraryChanges(before.workspace, after.workspace, pairedFiles);
+  const isBuild = (pair: FilePair): boolean =>
+    [before.workspace.get(pair.before ?? ''), after.workspace.get(pair.after ?? '')].some(holdsBuild);
+  const others = pairs.filter((pair) => !isBuild(pair));
+  return { library, others, builds: differing(sides, pairs.filter(isBuild), library, pairs, bench) };
+}
+
+const holdsBuild = (file: SourceFile | undefined): boolean =>
+  file?.documents.some((document) => document.kind === 'build') === true;
+
+function* differing(
+  sides: Sides,
+  own: readonly FilePair[],
+  library: readonly PartChange[],
+  pairs: readonly FilePair[],
+  bench: string | undefined,
+): Generator<DifferingBuild> {
+  const { before, after } = sides;
+  const compared = (old: SourceFile | undefined, now: SourceFile | undefined): DifferingBuild => {
+    const saidBefore = buildSaid(before.workspace, old, bench);
+    const saidAfter = buildSaid(after.workspace, now, bench);
+    return { before: old, after: now, saidBefore, saidAfter, changes: changesBetween(saidBefore, saidAfter) };
+  };
+  const seen = new Set<string>();
+  for (const pair of own) {
+    if (pair.after !== undefined) seen.add(pair.after);
+    yield compared(before.workspace.get(pair.before ?? ''), after.workspace.get(pair.after ?? ''));
+  }
+  const ids = new Set([...touchedIds(library, [before.workspace, after.workspace]), ...changedOffers(sides)]);
+  const allPlain = arePlain(ids);
+  const folders = changedSurroundings(sides, pairs);
+  if (ids.size === 0 && folders.length === 0) return;
+  for (const [uri, text] of after.texts) {
+    if (seen.has(uri) || before.texts.get(uri) !== text) continue;
+    if (!folders.some((folder) => uri.startsWith(folder)) && !mentions(text, ids, allPlain)) continue;
+    const file = readSame(sides, uri);
+    if (!holdsBuild(file)) continue;
+    const found = compared(file, file);
+    // A word about a part that means nothing to any check.
+    if (found.changes.some((change) => change.own || !isOnlyWords(change.path))) yield found;
+  }
+}
+
+function changedOffers({ before, after }: Sides): readonly string[] {
+  const [old, now] = [offersById(before.workspace), offersById(after.workspace)];
+  return [...new Set([...old.keys(), ...now.keys()])].filter((id) => {
+    const [a, b] = [old.get(id), now.get(id)];
+    return a?.size !== b?.size || [...(a ?? [])].some(([path, said]) => !sameSaid(said, b?.get(path)));
+  });
+}
+
+/** Folders in which another bench or other settings may apply. */
+function changedSurroundings({ before, after }: Sides, pairs: readonly FilePair[]): readonly string[] {
+  return pairs.flatMap((pair) => {
+    const [old, now] = [before.workspace.get(pair.before ?? ''), after.workspace.get(pair.after ?? '')];
+    const matters = (['bench', 'settings'] as const).some((kind) =>
+      pair.before !== pair.after
+        ? [old, now].some((file) => file?.documents.some((document) => document.kind === kind))
+        : changesBetween(documentSaid(old, kind), documentSaid(now, kind)).length > 0,
+    );
+    return matters ? [pair.before, pair.after].flatMap((uri) => (uri === undefined ? [] : [folderOf(uri)])) : [];
+  });
+}

@@ -1,0 +1,47 @@
+/** The files of one version of a repository, by address; and what is read of two such versions. Knows no git and no disk. */
+import type { SourceFile } from '../build/source-file';
+import { Workspace } from '../library/workspace';
+import { onlyBuilds } from './quick-look';
+
+/** Text of every build file by its address, as `file:///builds/wren.dryfit.yaml`. */
+export type Texts = ReadonlyMap<string, string>;
+
+export interface Side {
+  readonly texts: Texts;
+  readonly workspace: Workspace;
+}
+
+export interface Sides {
+  readonly before: Side;
+  readonly after: Side;
+}
+
+/** Reads all that other files may look at, and what differs; builds that are the same are read when asked for. */
+export function sidesOf(before: Texts, after: Texts, beforeEach?: () => void): Sides {
+  const sides = {
+    before: { texts: before, workspace: new Workspace() },
+    after: { texts: after, workspace: new Workspace() },
+  };
+  for (const [uri, text] of before) {
+    beforeEach?.();
+    if (after.get(uri) !== text || !onlyBuilds(text)) sides.before.workspace.set(uri, text);
+  }
+  for (const [uri, text] of after) {
+    beforeEach?.();
+    if (before.get(uri) === text) {
+      const known = sides.before.workspace.get(uri);
+      if (known) sides.after.workspace.take(known);
+    } else sides.after.workspace.set(uri, text);
+  }
+  return sides;
+}
+
+/** Makes sure that a file is read on both sides; the same text only once. */
+export function readSame({ before, after }: Sides, uri: string): SourceFile | undefined {
+  const text = before.texts.get(uri);
+  if (text === undefined) return undefined;
+  before.workspace.set(uri, text);
+  const file = before.workspace.get(uri)!;
+  if (!after.workspace.get(uri)) after.workspace.take(file);
+  return file;
+}
