@@ -36,14 +36,18 @@ export function readMap(layers: readonly Layer[], find: FindPart): FactMap | und
   const use = kidOf(first.slot, 'use');
   if (use && field?.fields.use) out.used = first.through ?? placeOf({ ...first, slot: use });
   if (!field) return out as FactMap;
-  for (const key of Object.keys(field.fields)) {
-    const said = all.flatMap((layer) => {
-      const kid = kidOf(layer.slot, key);
-      return kid && kid.node.is !== 'empty' && kid.field && !layer.document.wrong.has(kid.pointer)
-        ? [{ ...layer, slot: kid }]
-        : [];
-    });
-    const value = said[0] ? readValue(said, said[0].slot.field!, find) : undefined;
+  const said = new Map<string, Layer[]>();
+  for (const layer of all)
+    for (const kid of layer.slot.kids) {
+      if (kid.node.is === 'empty' || !kid.field || layer.document.wrong.has(kid.pointer)) continue;
+      if (!Object.hasOwn(field.fields, kid.key)) continue;
+      const one = { ...layer, slot: kid };
+      const list = said.get(kid.key);
+      if (list) list.push(one);
+      else said.set(kid.key, [one]);
+    }
+  for (const [key, list] of said) {
+    const value = readValue(list, list[0]!.slot.field!, find);
     if (value !== undefined) out[key] = value;
   }
   return out as FactMap;
@@ -139,11 +143,10 @@ function readText(text: string, field: LeafField): { value: unknown; text: strin
 
 export function placeOf(layer: Pick<Layer, 'slot' | 'file'>): Place {
   const { slot, file } = layer;
-  const path = slot.pointer.slice(1).replaceAll('/', '.').replaceAll('~1', '/').replaceAll('~0', '~');
   // A map is shown at its key: underlining the whole of a part would hide what is wrong with it.
   const span =
     slot.node.is === 'scalar' || (slot.node.is === 'list' && slot.node.flow)
       ? slot.node.span
       : (slot.keySpan ?? slot.node.span);
-  return { file, span, key: slot.keySpan, path };
+  return { file, span, key: slot.keySpan, path: slot.path };
 }

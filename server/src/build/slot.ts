@@ -12,6 +12,8 @@ export interface Slot {
   readonly field: Field | undefined;
   /** JSON pointer from the root of the document, as the validators report it. */
   readonly pointer: string;
+  /** The same with dots, as people and fingerprints name it: `parts.motors.kv`. */
+  readonly path: string;
   readonly kids: readonly Slot[];
 }
 
@@ -21,7 +23,7 @@ interface Projected {
   readonly data: unknown;
 }
 
-export const project = (root: MapNode, field: MapField): Projected => lay(root, field, '', undefined, '');
+export const project = (root: MapNode, field: MapField): Projected => lay(root, field, '', undefined, top);
 
 export const kidOf = (slot: Slot | undefined, key: string): Slot | undefined =>
   slot?.kids.find((kid) => kid.key === key);
@@ -34,21 +36,28 @@ export function fieldsAt(field: Field | undefined, node: Node): MapField | undef
   return kind !== undefined && Object.hasOwn(field.kinds, kind) ? field.kinds[kind] : undefined;
 }
 
-function lay(node: Node, field: Field | undefined, key: string, keySpan: Span | undefined, pointer: string): Projected {
-  if (node.is === 'empty') return { slot: { key, keySpan, node, field, pointer, kids: [] }, data: undefined };
-  if (node.is === 'map') return layMap(node, field, key, keySpan, pointer);
-  if (field?.is === 'list') return layList(node, field, key, keySpan, pointer);
-  if (node.is === 'list') {
-    const kids = node.items.map((item, i) => lay(item, undefined, String(i), undefined, `${pointer}/${i}`));
-    return {
-      slot: { key, keySpan, node, field, pointer, kids: kids.map((kid) => kid.slot) },
-      data: kids.map((kid) => kid.data ?? ''),
-    };
-  }
-  return {
-    slot: { key, keySpan, node, field, pointer, kids: [] },
-    data: field?.is === 'term' ? splitOrigin(node.text).said : node.text,
-  };
+/** Where a slot stands in its document, in both spellings. */
+interface Address {
+  readonly pointer: string;
+  readonly path: string;
+}
+
+const top: Address = { pointer: '', path: '' };
+
+function below(at: Address, key: string): Address {
+  const escaped = key.includes('~') || key.includes('/') ? key.replace(/~/g, '~0').replace(/\//g, '~1') : key;
+  return { pointer: `${at.pointer}/${escaped}`, path: at.path === '' ? key : `${at.path}.${key}` };
+}
+
+function lay(node: Node, field: Field | undefined, key: string, keySpan: Span | undefined, at: Address): Projected {
+  const { pointer, path } = at;
+  if (node.is === 'empty') return { slot: { key, keySpan, node, field, pointer, path, kids: [] }, data: undefined };
+  if (node.is === 'map') return layMap(node, field, key, keySpan, at);
+  if (field?.is === 'list')
+    return layList(node, field.commaList ? splitAtCommas(node) : [node], field, key, keySpan, at);
+  if (node.is === 'list') return layList(node, [], undefined, key, keySpan, at);
+  const data = field?.is === 'term' ? splitOrigin(node.text).said : node.text;
+  return { slot: { key, keySpan, node, field, pointer, path, kids: [] }, data };
 }
 
 function layMap(
@@ -56,24 +65,18 @@ function layMap(
   field: Field | undefined,
   key: string,
   keySpan: Span | undefined,
-  pointer: string,
+  at: Address,
 ): Projected {
   const known = fieldsAt(field, node);
   const kids: Slot[] = [];
   const data: Record<string, unknown> = {};
   for (const entry of node.entries) {
-    const kid = lay(
-      entry.value,
-      fieldOfEntry(entry, field, known),
-      entry.key,
-      entry.keySpan,
-      `${pointer}/${entry.key.replace(/~/g, '~0').replace(/\//g, '~1')}`,
-    );
+    const kid = lay(entry.value, fieldOfEntry(entry, field, known), entry.key, entry.keySpan, below(at, entry.key));
     kids.push(kid.slot);
     // A plain object must not take `__proto__` for its own prototype.
     if (kid.data !== undefined) Object.defineProperty(data, entry.key, { value: kid.data, enumerable: true });
   }
-  return { slot: { key, keySpan, node, field, pointer, kids }, data };
+  return { slot: { key, keySpan, node, field, ...at, kids }, data };
 }
 
 function fieldOfEntry(entry: Entry, field: Field | undefined, known: MapField | undefined): Field | undefined {
@@ -82,23 +85,26 @@ function fieldOfEntry(entry: Entry, field: Field | undefined, known: MapField | 
   return undefined;
 }
 
+/** @param pieces what a scalar stands for where a list is wanted */
 function layList(
   node: ListNode | ScalarNode,
-  field: ListField,
+  pieces: readonly Node[],
+  field: ListField | undefined,
   key: string,
   keySpan: Span | undefined,
-  pointer: string,
+  at: Address,
 ): Projected {
-  const items = node.is === 'list' ? node.items : field.commaList ? splitAtCommas(node) : [node];
-  const kids = items.map((item, i) => lay(item, field.of, String(i), undefined, `${pointer}/${i}`));
+  const items = node.is === 'list' ? node.items : pieces;
+  const kids = items.map((item, i) => lay(item, field?.of, String(i), undefined, below(at, String(i))));
   return {
-    slot: { key, keySpan, node, field, pointer, kids: kids.map((kid) => kid.slot) },
+    slot: { key, keySpan, node, field, ...at, kids: kids.map((kid) => kid.slot) },
     data: kids.map((kid) => kid.data ?? ''),
   };
 }
 
 /** `1.5 mm, 2.0 mm` as two values, each with its own span; commas in brackets don't count. */
-function splitAtCommas(node: ScalarNode): readonly ScalarNode[] {
+function splitAtCommas(node: ListNode | ScalarNode): readonly Node[] {
+  if (node.is === 'list') return [];
   const pieces = [...node.text.matchAll(/(?:\([^)]*\)|[^,(])+/g)];
   if (pieces.length < 2) return [node];
   return pieces.map((piece) => {

@@ -7,6 +7,7 @@ import { type Calibration, calibrateCraft } from './calibrate';
 import { type CraftInput, craftOf, faultOf, priorOf } from './craft';
 import { type CraftValues, type FlightValues, type PointValues, valuesOfCraft } from './craft-values';
 import { type Belief, FACTOR_COUNT, type Factor, indexOf, shareOf, sigmaAt, spreadOf } from './factors';
+import { lazily } from './lazily';
 import { craftNotices, type Notice } from './notices';
 import { badInput, type Impossible, type Outcome, possible } from './result';
 
@@ -115,22 +116,22 @@ export function figures(input: CraftInput): CraftFigures {
     const value = pick(here);
     return value === undefined ? [] : best(belief, gradientOf(value, moves, pick));
   };
-  return {
-    full: point((v) => v.full),
-    fullSagged: point((v) => v.fullSagged),
-    hover: point((v) => v.hover),
-    cruise: point((v) => v.cruise),
-    punch: point((v) => v.punch),
-    hovering: flight((v) => v.hovering),
-    asFlown: flight((v) => v.asFlown),
-    notices: craftNotices(input, here, contradictions),
-    narrows: {
+  return lazily<CraftFigures>({
+    full: () => point((v) => v.full),
+    fullSagged: () => point((v) => v.fullSagged),
+    hover: () => point((v) => v.hover),
+    cruise: () => point((v) => v.cruise),
+    punch: () => point((v) => v.punch),
+    hovering: () => flight((v) => v.hovering),
+    asFlown: () => flight((v) => v.asFlown),
+    notices: () => craftNotices(input, here, contradictions),
+    narrows: () => ({
       flightTime: advice((v) => (v.asFlown.ok ? v.asFlown.value.minutes : undefined)),
       thrust: advice((v) => (v.full.ok ? v.full.value.thrust : undefined)),
-    },
-    basis,
-    readingsUsed: used,
-  };
+    }),
+    basis: () => basis,
+    readingsUsed: () => used,
+  });
 }
 
 const calibrated = (input: CraftInput): Calibration => calibrateCraft(priorOf(input), input);

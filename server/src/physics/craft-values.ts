@@ -8,6 +8,7 @@ import type { Craft } from './craft';
 import { throttleOfDuty } from './esc';
 import { type Drain, type Endurance, endurance } from './flight-time';
 import { discArea } from './hover';
+import { lazily } from './lazily';
 import { atDuty, atThrust, type OperatingPoint, type Supply } from './operating-point';
 import { type Impossible, impossible, type Outcome, possible } from './result';
 
@@ -116,34 +117,44 @@ function punchThrustOf(craft: Craft): number | undefined {
   return full.ok ? Math.max(perPropeller(craft, craft.weight), craft.mix.punchThrust * full.value.thrust) : undefined;
 }
 
-/** Everything the card shows, for one setting of the factors. */
+/** Everything the card shows, for one setting of the factors; each group worked out when it is asked for. */
 export function valuesOfCraft(craft: Craft): CraftValues {
   const { mix, rotor, weight } = craft;
-  const full = atDuty(rotor, supplyAt(craft, 1), 1);
-  const fullSagged = atDuty(rotor, supplyAt(craft, mix.reserve), 1);
-  const common = { full: valuesOf(craft, full), fullSagged: valuesOf(craft, fullSagged) };
-  const nowhere = (no: Impossible) => ({ ...common, hover: no, cruise: no, punch: no, hovering: no, asFlown: no });
-  // A pack too weak for full throttle may still hover; anything else ends here.
-  if (!full.ok && full.why !== 'pack-cannot-deliver') return nowhere(full);
   const hoverThrust = perPropeller(craft, weight);
-  if (full.ok && full.value.thrust < hoverThrust) {
-    const fullThrust = full.value.thrust * craft.count * craft.installedThrust;
-    return nowhere(impossible('cannot-hover', { weight, fullThrust }));
-  }
-  const middle = middleOf(craft);
-  const punchThrust = punchThrustOf(craft);
-  const hovering = fly(craft, hoverDrain(craft));
-  const asFlown = fly(craft, flownDrain(craft, punchThrust));
-  return {
-    ...common,
-    hover: valuesOf(craft, atThrust(rotor, middle, hoverThrust)),
-    cruise: valuesOf(craft, atThrust(rotor, middle, hoverThrust * mix.cruiseThrust)),
-    punch: punchThrust === undefined ? common.fullSagged : valuesOf(craft, atThrust(rotor, middle, punchThrust)),
-    hovering: hovering.flight,
-    asFlown: asFlown.flight,
-    hoveringEndsBy: hovering.endedBy,
-    asFlownEndsBy: asFlown.endedBy,
-  };
+  const full = once(() => atDuty(rotor, supplyAt(craft, 1), 1));
+  const punchThrust = once(() => punchThrustOf(craft));
+  const hovering = once(() => fly(craft, hoverDrain(craft)));
+  const asFlown = once(() => fly(craft, flownDrain(craft, punchThrust())));
+  /** Why it does not fly at all, if it doesn't. */
+  const grounded = once((): Impossible | undefined => {
+    const most = full();
+    // A pack too weak for full throttle may still hover; anything else ends here.
+    if (!most.ok) return most.why === 'pack-cannot-deliver' ? undefined : most;
+    if (most.value.thrust >= hoverThrust) return undefined;
+    return impossible('cannot-hover', { weight, fullThrust: most.value.thrust * craft.count * craft.installedThrust });
+  });
+  const level = (thrust: number): Outcome<PointValues> =>
+    grounded() ?? valuesOf(craft, atThrust(rotor, middleOf(craft), thrust));
+  const sagged = once(() => valuesOf(craft, atDuty(rotor, supplyAt(craft, mix.reserve), 1)));
+  return lazily<CraftValues>({
+    full: () => valuesOf(craft, full()),
+    fullSagged: sagged,
+    hover: () => level(hoverThrust),
+    cruise: () => level(hoverThrust * mix.cruiseThrust),
+    punch: () => {
+      const thrust = punchThrust();
+      return grounded() ?? (thrust === undefined ? sagged() : level(thrust));
+    },
+    hovering: () => grounded() ?? hovering().flight,
+    asFlown: () => grounded() ?? asFlown().flight,
+    hoveringEndsBy: () => (grounded() ? undefined : hovering().endedBy),
+    asFlownEndsBy: () => (grounded() ? undefined : asFlown().endedBy),
+  });
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
 }
 
 /** The hover alone, at half of the usable charge. */
