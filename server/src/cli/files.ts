@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { Workspace } from '../library/workspace';
+import { onlyBuilds } from '../review/quick-look';
 import { limits } from '../text/limits';
 import { CannotRun } from './console';
 
@@ -17,7 +18,13 @@ export interface Opened {
   readonly uri: (file: string) => string;
 }
 
-export function open(cwd: string, words: readonly string[], options: { workspace?: string; bench?: string }): Opened {
+/** @param choose which of the files that were asked for are this run's; builds of the others are then not read */
+export function open(
+  cwd: string,
+  words: readonly string[],
+  options: { workspace?: string; bench?: string },
+  choose?: (asked: readonly string[]) => readonly string[],
+): Opened {
   const named = (words.length > 0 ? words : ['.']).map((word) => path.resolve(cwd, word));
   const asked = [...new Set(named.flatMap((target) => filesOf(cwd, target)))].sort();
   if (asked.length === 0)
@@ -28,8 +35,13 @@ export function open(cwd: string, words: readonly string[], options: { workspace
   if (!existsSync(root)) throw new CannotRun(`There is no folder ${shown(cwd, root)}.`);
   const workspace = new Workspace();
   const bench = options.bench === undefined ? [] : [path.resolve(cwd, options.bench)];
-  for (const file of new Set([...walk(root), ...asked, ...bench])) workspace.set(uriOf(file), read(cwd, file));
-  return { workspace, asked, uri: uriOf };
+  const chosen = choose ? choose(asked) : asked;
+  const mine = new Set([...chosen, ...bench]);
+  for (const file of new Set([...walk(root), ...asked, ...bench])) {
+    const text = read(cwd, file);
+    if (!choose || mine.has(file) || !onlyBuilds(text)) workspace.set(uriOf(file), text);
+  }
+  return { workspace, asked: chosen, uri: uriOf };
 }
 
 function filesOf(cwd: string, target: string): readonly string[] {

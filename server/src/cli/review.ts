@@ -3,12 +3,16 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Severity } from '../build/finding';
+import { annotations } from '../report/annotations';
 import { figuresOfCard } from '../report/review-figures';
 import { reviewAsJson } from '../report/review-json';
-import type { ReviewShown } from '../report/review-shown';
+import { reviewAsMarkdown } from '../report/review-markdown';
+import { introducedFindings, type ReviewShown, whereIn } from '../report/review-shown';
+import { reviewAsSvg } from '../report/review-svg';
 import { reviewAsText } from '../report/review-text';
 import { review as compare, crashed, failsAt } from '../review/review';
 import { oneOf } from './check';
+import { sarifText } from './check-hosts';
 import { CannotRun, type Console } from './console';
 import { openRepository, pathOfUri, type Version } from './git';
 
@@ -38,14 +42,41 @@ export function review(args: readonly string[], console: Console): number {
     name: pathOfUri,
     notes: linkNotes(after),
   };
-  console.out(written(format, shown));
+  if (values.svg !== undefined) writeBeside(console, values.svg, reviewAsSvg(shown));
+  console.out(written(format, shown, values['svg-at'] ?? values.svg));
   if (crashed(shown.review)) return 2;
   return failsAt(shown.review, threshold) ? 1 : 0;
 }
 
-function written(format: string, shown: ReviewShown): string {
-  if (format === 'json') return `${JSON.stringify(reviewAsJson(shown), null, 2)}\n`;
-  return reviewAsText(shown);
+function written(format: string, shown: ReviewShown, picture: string | undefined): string {
+  const where = whereIn(shown, shown.review.sides.after);
+  switch (format) {
+    case 'json':
+      return `${JSON.stringify(reviewAsJson(shown), null, 2)}\n`;
+    case 'markdown':
+      return reviewAsMarkdown(shown, picture);
+    case 'annotations':
+      return annotations(introducedFindings(shown), where);
+    case 'sarif':
+      return reviewAsSarif(shown);
+    default:
+      return reviewAsText(shown);
+  }
+}
+
+/** What there is after the change: new findings and those that were there before, told apart. What is gone is no alert. */
+function reviewAsSarif(shown: ReviewShown): string {
+  const { review } = shown;
+  const all = [...review.builds, ...review.files];
+  const fresh = new Set(all.flatMap(({ findings }) => findings.introduced.map(({ finding }) => finding)));
+  const found = all.flatMap(({ findings }) => [
+    ...findings.remaining,
+    ...findings.accepted.map(({ finding }) => finding),
+  ]);
+  return sarifText([...fresh, ...found], {
+    where: whereIn(shown, review.sides.after),
+    stateOf: (finding) => (fresh.has(finding) ? 'new' : 'unchanged'),
+  });
 }
 
 const linkNotes = ({ links }: Version): readonly string[] =>

@@ -11,10 +11,18 @@ import { vary } from './vary';
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
 
   dryfit check [files or folders]   what doesn't fit, with the way out
-      --format text|json            text when not said
+      --format text|json|ndjson|markdown|sarif|annotations   text when not said; ndjson is a line a file
       --fail-on error|warning|information   what makes the exit code 1; error when not said
       --bench FILE                  the bench to check against, instead of the nearest one
       --workspace DIR               the folder whose parts files count
+      --changed-since REF           only what changed in git since then, and builds that use something that did
+      --shard 2/8                   the second of eight shares of the files, for a matrix of machines
+  dryfit review BASE [HEAD]         what a change in git does to the builds; HEAD is the working tree when not said
+      --format text|markdown|json|sarif|annotations
+      --fail-on as above            what makes the exit code 1 when the change introduces it
+      --merge-base                  compare with where the two parted, as a pull request does
+      --svg FILE [--svg-at URL]     draw the figures before and after; the comment shows FILE, or what is at URL
+      --seconds N                   give up after so long; 300 when not said
   dryfit card FILE                  weight, current, thrust and flight time
       --format text|json|markdown
       --pack NAME                   the pack to show whole; the build's own choice when not said

@@ -21,15 +21,23 @@ export function findingsAsJson(analyses: readonly Analysis[], where: Where): unk
       notChecked: new Set(analyses.flatMap((analysis) => analysis.notChecked.map((one) => one.check))).size,
     },
     findings: findings.map((finding) => findingAsJson(finding, where)),
-    notChecked: analyses.flatMap((analysis) =>
-      analysis.notChecked.map((one) => ({
-        check: one.check,
-        file: where.name(analysis.file.uri),
-        missing: one.missing,
-      })),
-    ),
+    notChecked: analyses.flatMap((analysis) => notCheckedAsJson(analysis, where)),
   };
 }
+
+/** One file for itself, for output of a line a file. */
+export const fileAsJson = (analysis: Analysis, where: Where): unknown => ({
+  file: where.name(analysis.file.uri),
+  findings: analysis.findings.map((finding) => findingAsJson(finding, where)),
+  notChecked: notCheckedAsJson(analysis, where),
+});
+
+const notCheckedAsJson = (analysis: Analysis, where: Where): readonly unknown[] =>
+  analysis.notChecked.map((one) => ({
+    check: one.check,
+    file: where.name(analysis.file.uri),
+    missing: one.missing,
+  }));
 
 export function findingAsJson(finding: Finding, where: Where): unknown {
   return {

@@ -22,9 +22,11 @@ const unlinked = (text: string): string =>
     .replace(/\b(www)\./gi, '$1\u2060.')
     .replace(/\b(GH)-(?=\d)/gi, '$1\u2060-');
 
-/** Plain words; safe in a table as well, where code is not. */
-export const markdownWords = (text: string): string =>
-  unlinked(visible(text)).replace(/[!-/:-@[-`{-~]/g, (char) => (char === ',' || char === "'" ? char : `\\${char}`));
+/**
+ * Plain words within a line; safe in a table as well, where code is not. What means something only at the start of a
+ * line is left as it is, so a line must not start with them.
+ */
+export const markdownWords = (text: string): string => unlinked(visible(text)).replace(/[\\`*_[\]<>&|~$#!]/g, '\\$&');
 
 /** Words as they are written in a file, in a code span that nothing in them can end. */
 export function markdownCode(text: string): string {

@@ -12,20 +12,30 @@ export const figuresOfCard = (craft: Craft, analysis: Analysis): readonly PackFi
     figures: new Map([...figuresByName(pack)].reverse()),
   }));
 
-/** What a friend would ask after; the rest is in the folded part and in JSON. */
-const asked: ReadonlySet<string> = new Set([
+/** What a friend would ask after, in that order; the rest is in JSON. */
+const asked: readonly string[] = [
   'weight-ready',
+  'time-as-flown',
+  'time-hovering',
   'thrust-to-weight',
   'hover-throttle',
   'hover-current',
-  'time-as-flown',
-  'time-hovering',
   'full-current',
   'control-reach',
   'video-reach',
-]);
+];
 
-export const isAsked = ({ name }: FigureChange<CardFigure>): boolean => asked.has(name.slice(name.indexOf('/') + 1));
+const place = ({ name }: FigureChange): number => asked.indexOf(name.slice(name.indexOf('/') + 1));
+
+/** Of the pack that is flown first, then of the others. */
+export const askedFigures = (figures: readonly FigureChange<CardFigure>[]): readonly FigureChange<CardFigure>[] =>
+  figures
+    .filter((change) => place(change) >= 0)
+    .sort(
+      (a, b) =>
+        Number(a.name.includes('/')) - Number(b.name.includes('/')) ||
+        (a.pack < b.pack ? -1 : a.pack > b.pack ? 1 : place(a) - place(b)),
+    );
 
 export interface FigureRow {
   readonly title: string;

@@ -3,7 +3,7 @@ import type { Finding } from '../build/finding';
 import type { BuildReview, FileReview } from '../review/review';
 import { positionAt } from '../text/lines';
 import { cut, visible } from './markdown-safe';
-import { figureRow, isAsked } from './review-figures';
+import { askedFigures, figureRow } from './review-figures';
 import { type ReviewShown, whereIn } from './review-shown';
 import {
   changeWords,
@@ -50,7 +50,7 @@ function buildBlock(build: BuildReview, shown: ReviewShown): string[] {
 
 /** A new build has nothing to compare with: its figures as they are. */
 function figureLines(build: ReviewShown['review']['builds'][number]): string[] {
-  const all = build.figures.filter(isAsked);
+  const all = askedFigures(build.figures);
   const flown = all.filter(({ name }) => !name.includes('/'));
   return (flown.length > 0 ? flown : all).flatMap((change) => {
     const row = figureRow(change);
