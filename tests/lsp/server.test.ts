@@ -73,6 +73,11 @@ describe('findings', () => {
     expect(codes(await server.diagnostics(uri, (_, version) => version === 3))).toContain('battery-plug-differs');
   });
 
+  it('shows findings for files that nobody has opened', async () => {
+    const list = await server.diagnostics(uriOf('faulty/mixed-stack.dryfit.yaml'), (found) => found.length > 5);
+    expect(codes(list)).toContain('esc-cells-exceeded');
+  });
+
   it('answers in the spelling the client uses', async () => {
     const odd =
       `${uriOf('builds/')}`.replace('file:///', 'file:///').replace(/dryfit%20server/, 'dryfit%20server') +

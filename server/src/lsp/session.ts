@@ -1,0 +1,60 @@
+/** What one connection knows: the workspace as the client sees it, what is open, and what was found last. Answers nothing by itself. */
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import { type Analysis, analyse } from '../analysis';
+import { allChecks } from '../checks/generated/all';
+import type { Files } from '../language/protocol';
+import { everything, type Showing } from '../language/showing';
+import { Workspace } from '../library/workspace';
+import { referencePage } from '../report/reference';
+import { offsetAt } from '../text/lines';
+import { canonicalUri } from './uri';
+
+export interface ServerSettings {
+  readonly version: string;
+  /** Address of the page of all checks, which each finding links to; none where there is no such page. */
+  readonly reference?: string;
+  /** Today as YYYY-MM-DD; the engine itself has no clock. */
+  today(): string;
+}
+
+export interface Place {
+  readonly uri: string;
+  readonly offset: number;
+}
+
+export class Session {
+  readonly workspace = new Workspace();
+  readonly open = new Map<string, { spelled: string; document: TextDocument }>();
+  readonly files: Files;
+  showing: Showing = everything;
+  private readonly analyses = new Map<string, { shared: number; analysis: Analysis }>();
+
+  constructor(private readonly settings: ServerSettings) {
+    const page = settings.reference === undefined ? undefined : referencePage(allChecks).lines;
+    this.files = {
+      get: (uri) => this.workspace.get(uri),
+      spelled: (uri) => this.open.get(uri)?.spelled ?? uri,
+      explains: (check) => (page?.has(check) ? `${settings.reference}#L${page.get(check)}` : undefined),
+    };
+  }
+
+  analysisOf(uri: string): Analysis | undefined {
+    const file = this.workspace.get(uri);
+    if (!file) return undefined;
+    const known = this.analyses.get(uri);
+    if (known && known.analysis.file === file && known.shared === this.workspace.version) return known.analysis;
+    const analysis = analyse(this.workspace, uri, { today: this.settings.today() });
+    if (analysis) this.analyses.set(uri, { shared: this.workspace.version, analysis });
+    return analysis;
+  }
+
+  forget(uri: string): void {
+    this.analyses.delete(uri);
+  }
+
+  at(uri: string, position: { line: number; character: number }): Place | undefined {
+    const canonical = canonicalUri(uri);
+    const file = this.workspace.get(canonical);
+    return file && { uri: canonical, offset: offsetAt(file.text, file.lines, position) };
+  }
+}
