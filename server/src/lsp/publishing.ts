@@ -47,7 +47,10 @@ export class Publishing {
 
   private show(uri: string): void {
     const shown = this.session.open.get(uri);
-    if (!shown) return this.later(uri);
+    if (!shown) {
+      this.later(uri);
+      return;
+    }
     const diagnostics = this.ready ? this.diagnosticsOf(uri) : undefined;
     if (!diagnostics) return;
     this.sent.delete(uri);
