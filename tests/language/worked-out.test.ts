@@ -19,6 +19,22 @@ describe('hover', () => {
     expect(text).toMatch(/\| 9V \| video transmitter \d+ mA \|/);
   });
 
+  it('draws the stack to scale and the thrust over throttle', () => {
+    const picture = (word: string): string =>
+      decodeURIComponent(/data:image\/svg\+xml,([^)]*)\)/.exec(hoverAt('builds/ossel-5.dryfit.yaml', word))![1]!);
+    // 30.5 mm at 3 px a mm: the sides of frame and boards are 91.5 px.
+    expect(picture('stack:').match(/width="91\.5" height="91\.5"/g)).toHaveLength(3);
+    expect(picture('motors:')).toContain('<polyline');
+    expect(
+      hover(
+        workspace,
+        sampleUri('builds/ossel-5.dryfit.yaml'),
+        workspace.get(sampleUri('builds/ossel-5.dryfit.yaml'))!.text.indexOf('stack:') + 1,
+        false,
+      )!.markdown,
+    ).not.toContain('data:image');
+  });
+
   it('shows the wires on the harness', () => {
     expect(hoverAt('builds/dart-5.dryfit.yaml', 'harness:')).toContain('Plug it in');
     expect(hoverAt('faulty/mixed-stack.dryfit.yaml', 'harness:')).toContain('Do not plug it in');

@@ -1,6 +1,6 @@
 /** What is shown when the pointer rests on something: the card on a name, the figures of a part, the meaning of a field or a term. */
 import { analyse, craftsOf } from '../analysis';
-import type { Craft } from '../build/craft';
+import type { Craft, Pack } from '../build/craft';
 import { fieldsAt, kidOf, type Slot } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
 import type { Workspace } from '../library/workspace';
@@ -8,8 +8,11 @@ import { worked } from '../plan/worked';
 import { cardOf, mainPack } from '../report/card';
 import { cardAtAGlance, escapeMarkdown } from '../report/card-markdown';
 import { harnessAsMarkdown, harnessReport } from '../report/harness-report';
+import { pictureAsMarkdown } from '../report/picture';
 import { portRows, railRows } from '../report/ports-table';
+import { stackPicture } from '../report/stack-picture';
 import { tableAsMarkdown } from '../report/table';
+import { thrustPicture } from '../report/thrust-picture';
 import { splitOrigin } from '../text/origin';
 import type { Span } from '../text/span';
 import { type Field, spoken } from '../vocabulary/field';
@@ -23,7 +26,7 @@ export interface HoverText {
   readonly markdown: string;
 }
 
-export function hover(workspace: Workspace, uri: string, offset: number): HoverText | undefined {
+export function hover(workspace: Workspace, uri: string, offset: number, pictures = true): HoverText | undefined {
   const file = workspace.get(uri);
   const located = file && locate(file, offset);
   if (!file || !located) return undefined;
@@ -32,13 +35,19 @@ export function hover(workspace: Workspace, uri: string, offset: number): HoverT
   const path = pathOf(located);
   const markdown =
     located.document.kind === 'build'
-      ? (buildHover(workspace, uri, located, path) ??
+      ? (buildHover(workspace, uri, located, path, pictures) ??
         [fieldHover(located, path), whatIf(workspace, uri, located, path)].filter(Boolean).join('\n\n'))
       : (libraryHover(workspace, located, path) ?? fieldHover(located, path));
   return markdown ? { span, markdown } : undefined;
 }
 
-function buildHover(workspace: Workspace, uri: string, located: Located, path: readonly string[]): string | undefined {
+function buildHover(
+  workspace: Workspace,
+  uri: string,
+  located: Located,
+  path: readonly string[],
+  pictures: boolean,
+): string | undefined {
   const role = path[0] === 'parts' ? path[1] : path[0] === 'packs' ? 'packs' : undefined;
   const atPart = path.length === 2 && located.on === 'key';
   const atUse = path.at(-1) === 'use';
@@ -51,7 +60,8 @@ function buildHover(workspace: Workspace, uri: string, located: Located, path: r
   const pack = role === 'packs' ? craft.packs.find((one) => one.name === path[1]) : mainPack(craft);
   const lines = partLines(craft, card, role!, pack);
   const head = partHead(workspace, craft, located, role!);
-  return [head, lines.join('\n'), ...workedOut(craft, role!)].filter(Boolean).join('\n\n') || undefined;
+  const picture = pictures ? pictureOf(craft, role!, pack) : '';
+  return [head, lines.join('\n'), picture, ...workedOut(craft, role!)].filter(Boolean).join('\n\n') || undefined;
 }
 
 /** On a number: what one step up and down would change. */
@@ -65,6 +75,15 @@ function whatIf(workspace: Workspace, uri: string, located: Located, path: reado
 
 const isIn = ({ document: { span } }: Located, craft: Craft): boolean =>
   craft.where.span.start >= span.start && craft.where.span.start <= span.end;
+
+/** A drawing, where it says more than words. */
+function pictureOf(craft: Craft, role: string, pack: Pack | undefined): string {
+  const thrust = role === 'motors' || role === 'propellers';
+  const stack =
+    role === 'frame' || role === 'stack' || role === 'flight-controller' || role === 'esc' || role === 'all-in-one';
+  const picture = thrust ? thrustPicture(craft, pack) : stack ? stackPicture(craft) : undefined;
+  return picture ? pictureAsMarkdown(picture) : '';
+}
 
 /** Tables of what was worked out, where the part is the one they belong to. */
 function workedOut(craft: Craft, role: string): readonly string[] {

@@ -12,6 +12,8 @@ export interface Showing {
   readonly uses: boolean;
   /** What one step up and down would change, above packs, motors and propellers. */
   readonly steps: boolean;
+  /** Small drawings in hovers. */
+  readonly pictures: boolean;
   /** Colours by meaning. */
   readonly colours: boolean;
 }
@@ -23,6 +25,7 @@ export const everything: Showing = {
   figures: true,
   uses: true,
   steps: true,
+  pictures: true,
   colours: true,
 };
 

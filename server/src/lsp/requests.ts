@@ -20,7 +20,7 @@ import { canonicalUri } from './uri';
 export function answerRequests(connection: Connection, session: Session): void {
   connection.onHover(({ textDocument, position }) => {
     const place = session.at(textDocument.uri, position);
-    const shown = place && hover(session.workspace, place.uri, place.offset);
+    const shown = place && hover(session.workspace, place.uri, place.offset, session.showing.pictures);
     return shown
       ? {
           contents: { kind: MarkupKind.Markdown, value: shown.markdown },
