@@ -8,6 +8,7 @@ import { unmark } from '../support/marked';
 import { sampleNames, sampleText, sampleUri } from '../support/samples';
 import { luck } from './draw/luck';
 import { benchUri, buildUri } from './generated-build';
+import type { Pair } from './lay-over';
 import { shownMistake } from './show-mistake';
 import { writeYaml } from './write-yaml';
 
@@ -51,11 +52,15 @@ function applied(files: Files, fix: Fix): { after: Files; untouched: boolean } {
 
 let tried = 0;
 
-function tryAll(files: Files, uri: string): void {
+/** `sound` is the build with the good example instead: errors that it has too are not the fix's doing. */
+function tryAll(files: Files, uri: string, sound?: Files): void {
   for (const end of ['\n', '\r\n'] as const) {
     const ended = withLineEnds(files, end);
     const before = findingsOf(ended, uri);
-    const errors = new Set(before.filter(({ severity }) => severity === 'error').map(({ check }) => check));
+    const elsewhere = sound ? findingsOf(withLineEnds(sound, end), uri) : [];
+    const errors = new Set(
+      [...before, ...elsewhere].filter(({ severity }) => severity === 'error').map(({ check }) => check),
+    );
     for (const finding of before)
       for (const fix of finding.fixes) {
         tried++;
@@ -97,15 +102,15 @@ describe('on a generated build with the mistake of each check', () => {
     const shown = shownMistake(check);
     expect(shown).toBeDefined();
     if (!shown) return;
-    const { build, bench } = shown.way.lay(shown.base, shown.bad, shown.bad);
-    const chance = luck(shown.seed);
-    tryAll(
-      new Map([
+    const files = ({ build, bench }: Pair): Files => {
+      const chance = luck(shown.seed);
+      return new Map([
         [buildUri, writeYaml(build, chance)],
         [benchUri, writeYaml(bench, chance)],
-      ]),
-      buildUri,
-    );
+      ]);
+    };
+    const { way, base, bad, good } = shown;
+    tryAll(files(way.lay(base, bad, bad)), buildUri, files(way.lay(base, good, bad)));
   });
 });
 
