@@ -45,7 +45,7 @@ export const known: readonly Known[] = [
     check: 'motor-current-too-high',
     because: "a little above the maker's ten seconds is less than the model is off, and the pack sinks at once",
     seed: 259,
-    applies: ({ highVoltage, board }) => highVoltage || board === 'whoop',
+    applies: () => true,
   },
   {
     check: 'lead-too-thin',
