@@ -26,13 +26,25 @@ export function emitFields(schemas) {
       return `{ is: 'by-kind', about: ${JSON.stringify(about(schema))}, kinds: { ${kinds.join(', ')} } }`;
     }
     const name = nameOf(from, schema);
-    if (!name) return body(schema, from);
+    if (!name) return shared(body(schema, from));
     if (!named.has(name)) {
       named.set(name, true);
       // What a role says about itself is not what its kind says: the table of fields is shared, the description is not.
       lines.push(`const ${name} = ${body({ ...schemas.at(schema.$id) }, from)} as const satisfies MapField;`);
     }
     return raw.description ? `{ ...${name}, about: ${JSON.stringify(about(schema))} }` : name;
+  };
+
+  /** A field that is said in many places, such as the weight of every kind of part, is written once. */
+  const constants = new Map();
+  const shared = (text) => {
+    const known = constants.get(text);
+    if (known) return known;
+    const name = `f${constants.size}`;
+    constants.set(text, name);
+    // What it names itself was written before it.
+    lines.push(`const ${name}: Field = ${text};`);
+    return name;
   };
 
   const body = (schema, from) => {
@@ -80,7 +92,7 @@ export function emitFields(schemas) {
   roots.push(
     `/** Which kind of part fills each role of a build. */\nexport const roleKinds = { ${roleKinds.join(', ')} } as const;`,
   );
-  return `${header}import type { MapField } from '../field';\n\n${lines.join('\n')}\n\n${roots.join('\n\n')}\n`;
+  return `${header}import type { Field, MapField } from '../field';\n\n${lines.join('\n')}\n\n${roots.join('\n\n')}\n`;
 }
 
 export const header = '// Made from schemas/ by server/build/vocabulary.mjs; not to be edited.\n';
