@@ -18,6 +18,8 @@ export interface LibraryPart {
 export class Workspace {
   private readonly files = new Map<string, SourceFile>();
   private index: ReadonlyMap<string, readonly LibraryPart[]> | undefined;
+  /** What was read of the bench and the settings around a folder. */
+  private readonly nearest = new Map<string, unknown>();
   /** Grows whenever something that other files can see has changed. */
   private shared = 0;
 
@@ -47,6 +49,7 @@ export class Workspace {
     );
     if (!matters) return false;
     this.index = undefined;
+    this.nearest.clear();
     this.shared++;
     return true;
   }
@@ -136,6 +139,12 @@ export class Workspace {
   }
 
   private nearestFacts(kind: FileKind, uri: string, asked?: string): unknown {
+    const key = `${kind} ${asked ?? folderOf(uri)}`;
+    if (!this.nearest.has(key)) this.nearest.set(key, this.readNearest(kind, uri, asked));
+    return this.nearest.get(key);
+  }
+
+  private readNearest(kind: FileKind, uri: string, asked?: string): unknown {
     const all = this.documents(kind).filter(({ document }) => document.slot);
     const near = asked
       ? all.filter(({ file }) => file.uri === asked)

@@ -8,7 +8,7 @@ import { positionAt } from '../text/lines';
 export interface Where {
   /** How a file is called in the output. */
   name(uri: string): string;
-  file(uri: string): SourceFile | undefined;
+  file(uri: string): Pick<SourceFile, 'lines'> | undefined;
 }
 
 export function findingsAsJson(analyses: readonly Analysis[], where: Where): unknown {

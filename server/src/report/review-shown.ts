@@ -3,6 +3,7 @@ import type { Finding } from '../build/finding';
 import type { SourceFile } from '../build/source-file';
 import type { Review } from '../review/review';
 import type { Side } from '../review/texts';
+import { lineStarts } from '../text/lines';
 import type { CardFigure } from './card-figure';
 import type { Where } from './findings-json';
 
@@ -16,10 +17,18 @@ export interface ReviewShown {
   readonly notes: readonly string[];
 }
 
-export const whereIn = ({ name }: ReviewShown, side: Side): Where => ({
-  name,
-  file: (uri: string): SourceFile | undefined => side.workspace.get(uri),
-});
+/** Lines are counted anew: a review of thousands of builds doesn't keep them in memory. */
+export function whereIn({ name }: Pick<ReviewShown, 'name'>, { texts }: Side): Where {
+  const known = new Map<string, Pick<SourceFile, 'lines'>>();
+  return {
+    name,
+    file(uri) {
+      const text = texts.get(uri);
+      if (!known.has(uri) && text !== undefined) known.set(uri, { lines: lineStarts(text) });
+      return known.get(uri);
+    },
+  };
+}
 
 /** Findings that the change brought about, gravest first: new ones, and dangerous ones that were accepted at once. */
 export function introducedFindings({ review }: ReviewShown): readonly Finding[] {

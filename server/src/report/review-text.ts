@@ -74,8 +74,9 @@ function fileBlock(file: FileReview, shown: ReviewShown): string[] {
 function findingLines({ findings }: BuildReview | FileReview, shown: ReviewShown): string[] {
   const { introduced, resolved, remaining, accepted } = findings;
   const lines: string[] = [];
+  const where = whereIn(shown, shown.review.sides.after);
   const line = (finding: Finding): number => {
-    const file = whereIn(shown, shown.review.sides.after).file(finding.at.file);
+    const file = where.file(finding.at.file);
     return file ? positionAt(file.lines, finding.at.span.start).line + 1 : 1;
   };
   for (const { finding, was } of introduced) {

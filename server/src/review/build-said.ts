@@ -5,31 +5,62 @@ import type { SourceFile } from '../build/source-file';
 import type { Workspace } from '../library/workspace';
 import type { FileKind } from '../vocabulary';
 import { isOnlyWords } from './library';
-import { nowhere, type Said, type SaidMap, saidOf } from './said';
+import { nowhere, type Said, type SaidMap, saidOf, saidOfUsers, usedIds } from './said';
 
-export function buildSaid(workspace: Workspace, file: SourceFile | undefined, bench?: string): SaidMap {
+/** Enough to tell how an unchanged build is affected. */
+export interface Narrowed {
+  readonly ids: ReadonlySet<string>;
+  /** Another bench or other settings may apply. */
+  readonly around: boolean;
+}
+
+export function buildSaid(
+  workspace: Workspace,
+  file: SourceFile | undefined,
+  bench?: string,
+  narrowed?: Narrowed,
+): SaidMap {
   const out = new Map<string, Said>();
-  if (!file) return out;
-  const builds = file.documents.filter((document) => document.kind === 'build' && document.slot);
+  const builds = file?.documents.filter((document) => document.kind === 'build' && document.slot) ?? [];
+  if (!file || builds.length === 0) return out;
+  const find = workspace.finder(file.uri);
   builds.forEach((document, i) => {
     const layer = { slot: document.slot!, document, file: file.uri };
-    for (const [path, said] of saidOf(layer, workspace.finder(file.uri)))
+    for (const [path, said] of narrowed ? saidOfUsers(layer, find, narrowed.ids) : saidOf(layer, find))
       out.set(i === 0 ? path : `${i + 1}: ${path}`, i === 0 ? said : { ...said, head: `${i + 1}: ${said.head}` });
   });
-  if (builds.length === 0) return out;
-  const around: [FileKind, string | undefined][] = [
-    ['bench', workspace.benchFor(file.uri, bench)?.where?.file],
-    ['settings', workspace.settingsFor(file.uri)?.where?.file],
-  ];
-  for (const [kind, uri] of around)
-    for (const [path, said] of documentSaid(uri === undefined ? undefined : workspace.get(uri), kind))
-      if (!isOnlyWords(path)) out.set(`${kind}.${path}`, { ...said, head: kind, through: said.at });
-  const used = new Set([...out].filter(([path]) => path.endsWith('.use')).map(([, said]) => said.text));
-  for (const [id, offers] of offersById(workspace)) {
-    if (!used.has(id)) continue;
-    for (const [path, said] of offers) out.set(path, said);
+  if (!narrowed || narrowed.around) {
+    const around: [FileKind, string | undefined][] = [
+      ['bench', workspace.benchFor(file.uri, bench)?.where?.file],
+      ['settings', workspace.settingsFor(file.uri)?.where?.file],
+    ];
+    for (const [kind, uri] of around)
+      for (const [path, said] of surroundingsSaid(uri === undefined ? undefined : workspace.get(uri), kind))
+        out.set(path, said);
   }
+  const used = new Set(builds.flatMap(({ slot }) => usedIds(slot!)));
+  const offers = offersById(workspace);
+  for (const id of used) for (const [path, said] of offers.get(id) ?? []) out.set(path, said);
   return out;
+}
+
+const surroundings = new WeakMap<SourceFile, Map<FileKind, SaidMap>>();
+
+/** What a bench or settings file says that means something to a check. */
+function surroundingsSaid(file: SourceFile | undefined, kind: FileKind): SaidMap {
+  if (!file) return new Map();
+  const ofFile = surroundings.get(file) ?? new Map<FileKind, SaidMap>();
+  surroundings.set(file, ofFile);
+  let known = ofFile.get(kind);
+  if (!known) {
+    known = new Map(
+      [...documentSaid(file, kind)]
+        .filter(([path]) => !isOnlyWords(path))
+        .map(([path, said]) => [`${kind}.${path}`, { ...said, head: kind, through: said.at }]),
+    );
+    ofFile.set(kind, known);
+  }
+  return known;
 }
 
 /** What a file of another kind says, its first document of that kind. */

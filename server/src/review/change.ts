@@ -16,10 +16,14 @@ export interface Change {
 }
 
 export function changesBetween(before: SaidMap, after: SaidMap): readonly Change[] {
+  const differing = new Set<string>();
+  for (const [path, said] of after) if (!sameSaid(before.get(path), said)) differing.add(path);
+  for (const path of before.keys()) if (!after.has(path)) differing.add(path);
+  if (differing.size === 0) return [];
   const paths = inOrder([...after.keys()], [...before.keys()]);
   return paths.flatMap((path) => {
+    if (!differing.has(path)) return [];
     const [a, b] = [before.get(path), after.get(path)];
-    if (sameSaid(a, b)) return [];
     return a?.rows || b?.rows ? rowChanges(path, a, b) : [change(path, a, b, a?.text ?? null, b?.text ?? null)];
   });
 }

@@ -1,7 +1,7 @@
 /** Which builds differ between two versions: those whose words changed, and those that draw on something that changed. Others are not looked at. */
 import type { SourceFile } from '../build/source-file';
 import { folderOf } from '../library/workspace';
-import { buildSaid, documentSaid, offersById } from './build-said';
+import { buildSaid, documentSaid, type Narrowed, offersById } from './build-said';
 import { type Change, changesBetween } from './change';
 import { type FilePair, filePairs } from './file-pairs';
 import { isOnlyWords, libraryChanges, type PartChange, touchedIds } from './library';
@@ -49,9 +49,9 @@ function* differing(
   bench: string | undefined,
 ): Generator<DifferingBuild> {
   const { before, after } = sides;
-  const compared = (old: SourceFile | undefined, now: SourceFile | undefined): DifferingBuild => {
-    const saidBefore = buildSaid(before.workspace, old, bench);
-    const saidAfter = buildSaid(after.workspace, now, bench);
+  const compared = (old: SourceFile | undefined, now: SourceFile | undefined, narrowed?: Narrowed): DifferingBuild => {
+    const saidBefore = buildSaid(before.workspace, old, bench, narrowed);
+    const saidAfter = buildSaid(after.workspace, now, bench, narrowed);
     return { before: old, after: now, saidBefore, saidAfter, changes: changesBetween(saidBefore, saidAfter) };
   };
   const seen = new Set<string>();
@@ -65,10 +65,11 @@ function* differing(
   if (ids.size === 0 && folders.length === 0) return;
   for (const [uri, text] of after.texts) {
     if (seen.has(uri) || before.texts.get(uri) !== text) continue;
-    if (!folders.some((folder) => uri.startsWith(folder)) && !mentions(text, ids, allPlain)) continue;
+    const around = folders.some((folder) => uri.startsWith(folder));
+    if (!around && !mentions(text, ids, allPlain)) continue;
     const file = readSame(sides, uri);
     if (!holdsBuild(file)) continue;
-    const found = compared(file, file);
+    const found = compared(file, file, { ids, around });
     // A word about a part that means nothing to any check.
     if (found.changes.some((change) => change.own || !isOnlyWords(change.path))) yield found;
   }

@@ -15,7 +15,7 @@ import { compareFindings, type FindingChanges, introducesAt, noFindings } from '
 import type { PartChange } from './library';
 import { type PriceChange, priceChange } from './price';
 import { type Swap, saysTheSame, swapsOf } from './swaps';
-import { type Side, type Sides, sidesOf, type Texts } from './texts';
+import { letGo, type Side, type Sides, sidesOf, type Texts } from './texts';
 
 export type Status = 'changed' | 'affected' | 'added' | 'deleted' | 'renamed' | 'moved' | 'formatting';
 
@@ -72,6 +72,7 @@ export function review<F extends Figure>(before: Texts, after: Texts, options: R
   for (const build of builds) {
     options.beforeEach?.();
     reviewed.push(reviewBuild(build, sides, shops, renamedParts, library, options));
+    if (build.after) letGo(sides, build.after.uri);
   }
   return {
     builds: reviewed.sort(gravestFirst),
@@ -137,13 +138,9 @@ function statusOf({ before, after, changes }: DifferingBuild, findings: FindingC
 
 /** Which of the changed parts a build draws on. */
 function drawn({ saidBefore, saidAfter }: DifferingBuild, library: readonly PartChange[]): ReadonlySet<string> {
-  if (library.length === 0) return new Set();
   const used = new Set<string>();
   for (const said of [saidBefore, saidAfter])
-    for (const { at } of said.values()) {
-      const [, id] = at.path.split('.');
-      if (id !== undefined) used.add(`${at.file} ${id}`);
-    }
+    for (const { at, through } of said.values()) if (through) used.add(`${at.file} ${at.path.split('.', 2)[1]}`);
   return new Set(
     library.flatMap(({ file, fromFile, id, was }) =>
       used.has(`${file} ${id}`) || used.has(`${fromFile ?? file} ${was ?? id}`) ? [`${file} ${id}`] : [],

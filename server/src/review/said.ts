@@ -22,9 +22,21 @@ export type SaidMap = ReadonlyMap<string, Said>;
 
 export const nowhere: FindPart = () => undefined;
 
-export function saidOf(layer: Layer, find: FindPart, prefix = ''): SaidMap {
+export function saidOf(layer: Layer, find: FindPart): SaidMap {
   const out = new Map<string, Said>();
-  sayMap([layer], find, prefix, '', out);
+  sayMap([layer], find, '', '', out);
+  return out;
+}
+
+/** Only of the parts and packs of a build that use one of the ids: what the others say is known to be the same. */
+export function saidOfUsers(layer: Layer, find: FindPart, ids: ReadonlySet<string>): SaidMap {
+  const out = new Map<string, Said>();
+  for (const section of ['parts', 'packs'])
+    for (const slot of kidOf(layer.slot, section)?.kids ?? []) {
+      const path = `${section}.${slot.key}`;
+      if (usedIds(slot).some((id) => ids.has(id)))
+        sayValue([{ ...layer, slot }], find, path, headOf(section, slot.key, ''), out);
+    }
   return out;
 }
 

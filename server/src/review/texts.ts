@@ -45,3 +45,8 @@ export function readSame({ before, after }: Sides, uri: string): SourceFile | un
   if (!after.workspace.get(uri)) after.workspace.take(file);
   return file;
 }
+
+/** Done with a build that nothing else looks at: thousands need not be in memory at once. */
+export function letGo({ before, after }: Sides, uri: string): void {
+  for (const { workspace, texts } of [before, after]) if (onlyBuilds(texts.get(uri) ?? '')) workspace.delete(uri);
+}
