@@ -6,7 +6,7 @@ import { askedFigures, differenceText, figureRow } from './review-figures';
 import { type ReviewShown, whereIn } from './review-shown';
 import {
   changeWords,
-  partWords,
+  partsWords,
   plural,
   priceSentence,
   type Sentence,
@@ -159,9 +159,7 @@ function fileBlock(file: FileReview, shown: ReviewShown): string {
   const users = (id: string): number =>
     shown.review.builds.filter((build) => build.draws.has(`${file.file} ${id}`)).length;
   const items = [
-    ...file.parts
-      .filter((part) => part.file === file.file)
-      .flatMap((part) => swapItems(partWords(part, users(part.id)))),
+    ...partsWords(file, shown.name, users).flatMap(swapItems),
     ...file.changes.map((change) => `- ${words(changeWords(change))}`),
   ];
   const parts = [`${words(statusSentence(file, shown.name))}.`];

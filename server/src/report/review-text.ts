@@ -7,7 +7,7 @@ import { askedFigures, figureRow } from './review-figures';
 import { type ReviewShown, whereIn } from './review-shown';
 import {
   changeWords,
-  partWords,
+  partsWords,
   plural,
   priceSentence,
   type Sentence,
@@ -66,7 +66,7 @@ function fileBlock(file: FileReview, shown: ReviewShown): string[] {
   const users = (id: string): number =>
     shown.review.builds.filter((build) => build.draws.has(`${file.file} ${id}`)).length;
   const lines = [`${visible(shown.name(file.file))}: ${words(statusSentence(file, shown.name))}`];
-  for (const part of file.parts) if (part.file === file.file) lines.push(...swapLines(partWords(part, users(part.id))));
+  for (const part of partsWords(file, shown.name, users)) lines.push(...swapLines(part));
   for (const change of file.changes) lines.push(`  ${words(changeWords(change))}`);
   return [...lines, ...findingLines(file, shown)];
 }

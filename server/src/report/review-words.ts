@@ -53,6 +53,12 @@ export function swapWords(swap: Swap): SwapWords {
       return line('taken from the parts files as ', said(after!), ' now, every value the same');
     case 'written out':
       return line('written in the build now instead of ', said(before!), ', every value the same');
+    case 'lost':
+      return line(
+        said(before!),
+        ' is in no parts file any more',
+        ...(after === undefined ? [] : ['; it is called ', said(after), ' there now']),
+      );
     case 'changed':
       if (part !== undefined) return line(said(part), ' changed in its parts file');
       return head === '' ? { line: ['the build itself'], fields } : { line: thing, fields };
@@ -79,7 +85,7 @@ function fieldWords({ path, before, after }: Change, head: string): Sentence {
 
 export const changeWords = (change: Change): Sentence => fieldWords(change, '');
 
-export function partWords(change: PartChange, users: number): SwapWords {
+function partWords(change: PartChange, users: number): SwapWords {
   const used =
     users === 0 ? 'no build changes by it' : `${users} ${users === 1 ? 'build changes' : 'builds change'} by it`;
   const fields = change.fields.map((field) => fieldWords(field, ''));
@@ -95,6 +101,18 @@ export function partWords(change: PartChange, users: number): SwapWords {
   if (change.is === 'moved') return { line: [said(id), ': moved here, the same in all'], fields };
   return { line: [said(id), `: changed, ${used}`], fields };
 }
+
+/** What happened to the parts of a parts file, those that left it included. */
+export const partsWords = (
+  { file, parts }: FileReview,
+  name: (uri: string) => string,
+  users: (id: string) => number,
+): readonly SwapWords[] =>
+  parts.map((part) =>
+    part.file === file
+      ? partWords(part, users(part.id))
+      : { line: [said(part.was ?? part.id), ': moved to ', said(name(part.file))], fields: [] },
+  );
 
 const statusWords: Readonly<Record<Status, string>> = {
   changed: 'changed',

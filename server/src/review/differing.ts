@@ -6,7 +6,7 @@ import { type Change, changesBetween } from './change';
 import { type FilePair, filePairs } from './file-pairs';
 import { isOnlyWords, libraryChanges, type PartChange, touchedIds } from './library';
 import { arePlain, mentions } from './quick-look';
-import { type SaidMap, sameSaid } from './said';
+import { type SaidMap, sameSaid, usedIds } from './said';
 import { readSame, type Sides } from './texts';
 
 export interface DifferingBuild {
@@ -38,6 +38,9 @@ export function differences(sides: Sides, bench?: string): Differences {
   return { library, others, builds: differing(sides, pairs.filter(isBuild), library, pairs, bench) };
 }
 
+const usedParts = (file: SourceFile | undefined): ReadonlySet<string> =>
+  new Set(file?.documents.flatMap(({ kind, slot }) => (kind === 'build' && slot ? usedIds(slot) : [])));
+
 const holdsBuild = (file: SourceFile | undefined): boolean =>
   file?.documents.some((document) => document.kind === 'build') === true;
 
@@ -52,7 +55,12 @@ function* differing(
   const compared = (old: SourceFile | undefined, now: SourceFile | undefined, narrowed?: Narrowed): DifferingBuild => {
     const saidBefore = buildSaid(before.workspace, old, bench, narrowed);
     const saidAfter = buildSaid(after.workspace, now, bench, narrowed);
-    return { before: old, after: now, saidBefore, saidAfter, changes: changesBetween(saidBefore, saidAfter) };
+    const used = [old, now].map((file) => usedParts(file));
+    // Offers of a part that came or went with a swap did not change themselves.
+    const changes = changesBetween(saidBefore, saidAfter).filter(
+      ({ head, path }) => head !== 'shops' || used.every((ids) => ids.has(path.slice(path.indexOf('.offers.') + 8))),
+    );
+    return { before: old, after: now, saidBefore, saidAfter, changes };
   };
   const seen = new Set<string>();
   for (const pair of own) {

@@ -14,7 +14,9 @@ export interface Swap {
     | 'renamed'
     /** Its values, unchanged, come from a parts file now; or are written in the build now. */
     | 'from library'
-    | 'written out';
+    | 'written out'
+    /** The part that it uses is in no parts file any more. */
+    | 'lost';
   /** `parts.motors`, `packs.main`, `bench`; empty for what is said of the whole build. */
   readonly head: string;
   /** Ids of parts, or names, where they differ. */
@@ -75,6 +77,10 @@ function swapOf(
     return { is: fields.length === 0 ? 'from library' : 'swapped', head, after: now, fields };
   if (was !== undefined && now === undefined)
     return { is: fields.length === 0 ? 'written out' : 'swapped', head, before: was, fields };
+  if (after.get(use)?.hidden === 'nothing' && before.get(use)?.hidden !== 'nothing') {
+    const called = [...renamedParts].find(([, old]) => old === now)?.[0];
+    return { is: 'lost', head, before: now, after: called, fields: fields.filter((change) => change.own) };
+  }
   const library = fields.length > 0 && fields.every((change) => !change.own);
   return { is: 'changed', head, part: library ? now : undefined, fields };
 }
