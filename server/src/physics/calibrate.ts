@@ -54,8 +54,10 @@ interface Reading {
   readonly predict: (factors: FactorVector) => number | undefined;
   /** Relative standard deviation of the reading and of the model's form around it. */
   readonly sigma: number;
-  /** Factors the reading can depend on. */
+  /** Factors the reading can tell something about. */
   readonly factors: readonly Factor[];
+  /** Logarithm of the ratio that must be passed as well before a reading is called a contradiction. */
+  readonly slack: number;
 }
 
 const ROTOR_FACTORS: readonly Factor[] = ['thrust', 'power', 'resistance', 'loss', 'kv', 'partLoad', 'throttle'];
@@ -70,6 +72,11 @@ const NOT_BELIEVED = 8;
 /** No measurement moves a factor farther than this many standard deviations of what was believed before. */
 const FARTHEST = 4;
 
+/** Sellers' stands differ among themselves by more than half. */
+const ROW_SLACK = Math.log(1.85);
+/** The same craft is flown in two and a half times the time by another pilot. */
+const STYLE_SLACK = Math.log(2.5);
+
 const sane = (x: number | undefined): x is number => x !== undefined && Number.isFinite(x) && x > 0;
 
 function rowReadings(
@@ -81,7 +88,7 @@ function rowReadings(
     if (!sane(row.thrust) || !sane(row.voltage)) return;
     const supply = stand(row.voltage);
     const add = (quantity: Reading['quantity'], measured: number, predict: Reading['predict'], sigma: number): void => {
-      readings.push({ row: index, quantity, measured, predict, sigma, factors: ROTOR_FACTORS });
+      readings.push({ row: index, quantity, measured, predict, sigma, factors: ROTOR_FACTORS, slack: ROW_SLACK });
     };
     if (sane(row.rpm))
       add(
@@ -136,7 +143,9 @@ function logReadings(input: CraftInput): Reading[] {
         return flight.ok ? flight.value.meanCurrent : undefined;
       },
       sigma: LOG_SIGMA,
-      factors: FACTORS,
+      // A flight with turns and punches tells how it was flown, hardly what the motors would draw at full throttle.
+      factors: log.flown === 'hovering' ? FACTORS : ['flying'],
+      slack: log.flown === 'hovering' ? ROW_SLACK : STYLE_SLACK,
     });
   if (sane(log.hoverThrottle) && log.hoverThrottle <= 1)
     readings.push({
@@ -148,6 +157,7 @@ function logReadings(input: CraftInput): Reading[] {
       },
       sigma: 2 * LOG_SIGMA,
       factors: FACTORS,
+      slack: ROW_SLACK,
     });
   return readings;
 }
@@ -189,9 +199,9 @@ function absorb(prior: Belief, readings: readonly Reading[]): Calibration {
     if (before) {
       const off = Math.log(r.measured) - before.at;
       const sigmas = Math.abs(off) / Math.hypot(spreadOf(prior, before.gradient), r.sigma);
-      if (sigmas > CONTRADICTION) {
+      if (sigmas > CONTRADICTION && Math.abs(off) > r.slack) {
         const { row, quantity, measured } = r;
-        const believed = sigmas <= NOT_BELIEVED;
+        const believed = sigmas <= NOT_BELIEVED || Math.abs(off) < 1.5 * r.slack;
         contradictions.push({ row, quantity, measured, predicted: Math.exp(before.at), sigmas, used: believed });
         if (!believed) continue;
       }

@@ -251,7 +251,7 @@ export function priorOf(input: CraftInput): Belief {
   s.packResistance = usable(pack.resistance) ? Math.hypot(0.05, sigmaOf(pack.resistance)) : 0.4;
   s.capacity = clamp(pack.capacitySigma ?? 0.04, 0.001, 0.5);
   s.mass = clamp((mass.high - mass.low) / (2 * HALF_WIDTH * mass.value), 0.001, 0.5);
-  s.flying = 0.15;
+  s.flying = 0.2;
   return independent(FACTORS.map((f) => s[f]));
 }
 

@@ -80,7 +80,6 @@ const byKind: Readonly<Record<string, UsualMass>> = {
   'remote-id': grams(12, 5),
   'action-camera': grams(120, 40),
   harness: grams(1.5, 0.7),
-  'battery-lead': grams(14, 6),
   adapter: grams(3, 2),
   fastener: grams(0.5, 0.4),
   strap: grams(6, 2),
@@ -88,6 +87,15 @@ const byKind: Readonly<Record<string, UsualMass>> = {
 };
 
 export const usualMass = (kind: string): UsualMass => byKind[kind] ?? grams(5, 5);
+
+/** Plug and wires to the battery, by the plug. */
+export function usualLeadMass(plug: string | undefined): UsualMass {
+  if (plug === undefined) return grams(12, 8);
+  if (/^(?:PH2\.0|A30|other 1S)$/.test(plug)) return grams(1.4, 0.6);
+  if (plug === 'XT30') return grams(5, 2);
+  if (/^XT60/.test(plug)) return grams(15, 4);
+  return grams(30, 12);
+}
 
 /** Frames by the size of the craft's propeller in m. */
 export function usualFrameMass(diameter: number | undefined): UsualMass {

@@ -48,7 +48,9 @@ export function serialNeeds(craft: Craft): readonly SerialNeed[] {
   const needs: SerialNeed[] = [];
   const protocol = receiver?.protocol ?? receiver?.protocols?.items[0];
   const way = protocol && receiverWays[protocol.value];
-  if (protocol && way) {
+  // What sits on an all-in-one board is joined to it by the board's own tracks.
+  const outside = (role: 'receiver' | 'video-transmitter'): boolean => craft.said.parts?.[role] !== undefined;
+  if (protocol && way && outside('receiver')) {
     const inverted = way.inverted && receiver?.['plain-pad']?.value !== true;
     needs.push({
       device: 'receiver',
@@ -64,7 +66,8 @@ export function serialNeeds(craft: Craft): readonly SerialNeed[] {
   const system = video?.system;
   const control = video?.control;
   const digital = system !== undefined && system.value !== 'analog';
-  if (control?.value === 'MSP' || (digital && control === undefined)) {
+  const unit = outside('video-transmitter');
+  if (unit && (control?.value === 'MSP' || (digital && control === undefined))) {
     const because = control ?? system!;
     needs.push({
       device: 'video-transmitter',
@@ -78,7 +81,7 @@ export function serialNeeds(craft: Craft): readonly SerialNeed[] {
       because,
       said: said('video-transmitter'),
     });
-  } else if (control && control.value !== 'button') {
+  } else if (unit && control && control.value !== 'button') {
     const baud = control.value === 'one-wire 4800' ? 4800 : 9600;
     needs.push({
       device: 'video-transmitter',

@@ -4,7 +4,14 @@ import type { Fact, Facts } from '../build/fact';
 import { type Range, totalMass } from '../physics';
 import type { Trust } from '../text/origin';
 import { roleKinds } from '../vocabulary/generated/fields';
-import { usualFrameMass, usualMass, usualMotorMass, usualPackMass, usualPropellerMass } from './class-masses';
+import {
+  usualFrameMass,
+  usualLeadMass,
+  usualMass,
+  usualMotorMass,
+  usualPackMass,
+  usualPropellerMass,
+} from './class-masses';
 
 export interface WeightRow {
   /** The role in the build, or the name of an entry of a table of parts. */
@@ -102,6 +109,7 @@ function usualOf(craft: Craft, role: Role): { value: number; spread: number } {
   if (role === 'motors') return usualMotorMass(motors?.stator?.value);
   if (role === 'propellers') return usualPropellerMass(propellers?.size?.value.diameter);
   if (role === 'frame') return usualFrameMass(propellers?.size?.value.diameter);
+  if (role === 'battery-lead') return usualLeadMass(craft.roles['battery-lead']?.plug?.value);
   return usualMass(roleKinds[role]);
 }
 

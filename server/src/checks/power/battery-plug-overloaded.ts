@@ -24,13 +24,15 @@ export default check({
     const base = { at: plug, with: [{ fact: current, says: `about ${amperes(peak)} at full throttle` }] };
     const drawn = `the model gives about ${amperes(peak)} at full throttle${mean > 0 ? ` and ${amperes(mean)} on average` : ''}`;
     const flown = `${plug.text} is flown up to about ${amperes(limits.continuous)} continuously and ${amperes(limits.short)} for seconds`;
-    if (peak > 2 * limits.short || mean > limits.continuous)
+    // The old 1S plug sags and discolours long before it burns; many still fly it.
+    const small = plug.value === 'PH2.0';
+    if (!small && (peak > 2.2 * limits.short || mean > 1.2 * limits.continuous))
       return {
         ...base,
         danger: 'fire',
         message: `${flown}; ${drawn}. It overheats and melts. Use ${limits.next} on craft and packs.`,
       };
-    if (peak > 1.5 * limits.short)
+    if (peak > (small ? 2 : 1.8) * limits.short)
       return {
         ...base,
         severity: 'warning',

@@ -26,6 +26,8 @@ export default check({
     if (current <= each) return undefined;
     return {
       at: harness.value.at,
+      // The usual plug of eight carries every digital unit through one contact, a little above its rating.
+      severity: current <= 1.5 * each ? 'information' : undefined,
       with: [{ fact: rails, says: `the rails are asked for ${watts(rails.value.watts)}` }],
       message: `The rails are asked for ${watts(rails.value.watts)}, which at landing is ${amperes(current)} through ${joined === 1 ? 'one contact' : `each of ${joined} contacts`} made for ${amperes(each)}. Run a wire of its own to the flight controller, or use a plug with more battery contacts.`,
     };

@@ -18,8 +18,11 @@ export default check({
     const typical = drawn.value.typical * share;
     const most = rating.value.current;
     if (typical <= most) return undefined;
+    // The model is off by about as much, and the pack sinks within the first second.
+    const little = typical <= 1.15 * most;
     return {
       at: rating,
+      severity: little ? 'information' : undefined,
       with: [{ fact: drawn, says: `about ${amperes(typical)} at full throttle` }],
       message: `The motor may draw ${amperes(most)}${rating.value.duration ? ` for ${rating.value.duration} s` : ''}; the model gives about ${amperes(typical)} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
     };
