@@ -36,5 +36,5 @@ function annotation(finding: Finding, where: Where): string {
 
 const data = (text: string): string => text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
 
-/** A file's name stays as it is, so that the host finds the file. */
-const property = (text: string): string => data(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
+/** What turns colours or reading direction has no place in a log, even if the host then doesn't find the file. */
+const property = (text: string): string => data(visible(text)).replaceAll(':', '%3A').replaceAll(',', '%2C');

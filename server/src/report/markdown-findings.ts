@@ -3,7 +3,7 @@ import type { Analysis } from '../analysis';
 import type { Finding } from '../build/finding';
 import { positionAt } from '../text/lines';
 import type { Where } from './findings-json';
-import { cut, htmlWords, markdownCode, markdownSentence, markdownWords } from './markdown-safe';
+import { cut, htmlInComment, markdownCode, markdownSentence, markdownWords } from './markdown-safe';
 import { plural, severityWords } from './review-words';
 
 /** What a host takes for one comment, with room to spare. */
@@ -46,7 +46,7 @@ export function joined(head: string, blocks: readonly string[], word: string): s
 function fileBlock({ file, findings }: Analysis, where: Where): string {
   const lines = findings.map((finding) => findingItem(finding, where));
   return folded(
-    `<code>${htmlWords(where.name(file.uri))}</code>: ${plural(findings.length, 'finding')}`,
+    `<code>${htmlInComment(where.name(file.uri))}</code>: ${plural(findings.length, 'finding')}`,
     lines.join('\n'),
   );
 }

@@ -46,6 +46,9 @@ export const markdownSentence = (text: string): string =>
     .map((piece, i) => (i % 2 === 1 ? markdownCode(piece.slice(1, -1)) : markdownWords(piece)))
     .join('');
 
-/** Inside HTML that Markdown doesn't look into. */
-export const htmlWords = (text: string): string =>
-  visible(text).replace(/[&<>"'`]/g, (char) => `&#${char.charCodeAt(0)};`);
+/** Inside HTML of a comment: Markdown doesn't look into it, but hosts still make mentions and links of what it says. */
+export const htmlInComment = (text: string): string => htmlWords(unlinked(visible(text)), true);
+
+/** Inside HTML or SVG. */
+export const htmlWords = (text: string, isVisible = false): string =>
+  (isVisible ? text : visible(text)).replace(/[&<>"'`[\]*_|~\\]/g, (char) => `&#${char.charCodeAt(0)};`);

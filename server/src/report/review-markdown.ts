@@ -1,7 +1,7 @@
 /** A review as a comment on a pull request: the summary and what is new first, each build folded below. Everything from a file is made harmless. */
 import type { BuildReview, FileReview } from '../review/review';
 import { findingItem, folded, joined } from './markdown-findings';
-import { cut, htmlWords, markdownCode, markdownSentence, markdownWords } from './markdown-safe';
+import { cut, htmlInComment, markdownCode, markdownSentence, markdownWords } from './markdown-safe';
 import { askedFigures, differenceText, figureRow } from './review-figures';
 import { type ReviewShown, whereIn } from './review-shown';
 import {
@@ -91,14 +91,14 @@ function difference({ name, before, after }: Build['figures'][number]): readonly
 }
 
 function buildBlock(build: Build, shown: ReviewShown): string {
-  const called = build.name ? `<b>${htmlWords(cut(build.name, 80))}</b> ` : '';
+  const called = build.name ? `<b>${htmlInComment(cut(build.name, 80))}</b> ` : '';
   const parts = [`${words(statusSentence(build, shown.name))}.`];
   if (build.status !== 'added' && build.status !== 'deleted' && build.swaps.length > 0)
     parts.push(build.swaps.flatMap((swap) => swapItems(swapWords(swap))).join('\n'));
   if (build.status !== 'deleted') parts.push(...figureTable(build));
   if (build.price && build.status !== 'deleted') parts.push(`${words(priceSentence(build.price))}.`);
   parts.push(...findingParts(build, shown));
-  return folded(`${called}<code>${htmlWords(shown.name(build.file))}</code>`, parts.join('\n\n'));
+  return folded(`${called}<code>${htmlInComment(shown.name(build.file))}</code>`, parts.join('\n\n'));
 }
 
 const swapItems = ({ line, fields }: SwapWords): string[] => [
@@ -165,5 +165,5 @@ function fileBlock(file: FileReview, shown: ReviewShown): string {
   const parts = [`${words(statusSentence(file, shown.name))}.`];
   if (items.length > 0) parts.push(items.join('\n'));
   parts.push(...findingParts(file, shown));
-  return folded(`<code>${htmlWords(shown.name(file.file))}</code>`, parts.join('\n\n'));
+  return folded(`<code>${htmlInComment(shown.name(file.file))}</code>`, parts.join('\n\n'));
 }
