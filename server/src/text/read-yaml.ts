@@ -12,12 +12,18 @@ import {
   type YAMLError,
 } from 'yaml';
 import { limits } from './limits';
+import { readPlainYaml } from './read-plain-yaml';
 import { type Span, span } from './span';
 import type { Entry, MapNode, Node, TextDocument, TextFault, TextTree } from './tree';
 import { syntaxFault } from './yaml-wording';
 
 export function readYaml(text: string): TextTree {
   if (text.length > limits.characters) return { documents: [], faults: [tooLarge(text)] };
+  return readPlainYaml(text) ?? readWholeYaml(text);
+}
+
+/** By the whole parser, whatever the text holds. */
+export function readWholeYaml(text: string): TextTree {
   const control = firstControl(text);
   if (control !== undefined) return { documents: [], faults: [notText(control)] };
   const parsed = parseAllDocuments(text, {
@@ -30,7 +36,13 @@ export function readYaml(text: string): TextTree {
   const list: Document.Parsed[] = Array.isArray(parsed) ? (parsed as Document.Parsed[]) : [];
   const faults: TextFault[] = [];
   const documents = list.map((document) => readDocument(document, text, faults));
-  return { documents, faults };
+  const last = documents.length - 1;
+  // Comments and blank lines around belong to the first and the last document.
+  const whole = documents.map(({ root, span: at }, i) => ({
+    root,
+    span: span(i === 0 ? 0 : at.start, i === last ? text.length : at.end),
+  }));
+  return { documents: whole, faults };
 }
 
 /** Where a character stands that no text has; tabs and line ends are none of them. */
@@ -83,7 +95,14 @@ class Reader {
     if (isMap(source)) return this.map(source, depth, via, at);
     if (isSeq(source)) {
       const items = source.items.map((item) => this.node(item, depth + 1, via));
-      return { is: 'list', flow: source.flow === true, items, span: at, via };
+      const flow = source.flow === true;
+      return {
+        is: 'list',
+        flow,
+        items,
+        span: flow ? at : span(at.start, this.endOf(source.items.at(-1), items.at(-1), at)),
+        via,
+      };
     }
     if (isScalar(source)) return this.scalar(source, at, via);
     return { is: 'empty', span: at, via };
@@ -122,18 +141,21 @@ class Reader {
     const entries: Entry[] = [];
     const byKey = new Map<string, Entry>();
     const merged: Entry[] = [];
+    let end = at.end;
     for (const pair of source.items) {
       const keySpan = this.spanOf(pair.key);
       const key = this.keyText(pair.key);
       if (key === undefined) continue;
       if (key === '<<') {
         merged.push(...this.merge(pair.value, depth, via));
+        end = this.spanOf(pair.value).end;
         continue;
       }
       const value =
         pair.value == null
           ? ({ is: 'empty', span: span(keySpan.end, keySpan.end), via } as const)
-          : this.node(pair.value, depth + 1, via);
+          : this.valueOf(pair.value, keySpan, depth, via);
+      end = Math.max(keySpan.end, this.endOf(pair.value, value, keySpan));
       const first = byKey.get(key);
       if (first) {
         this.faults.push({
@@ -153,7 +175,20 @@ class Reader {
       byKey.set(entry.key, entry);
       entries.push(entry);
     }
-    return { is: 'map', flow: source.flow === true, entries, span: at, via };
+    const flow = source.flow === true;
+    return { is: 'map', flow, entries, span: flow ? at : span(at.start, end), via };
+  }
+
+  /** An empty value stands right behind its key, wherever the parser puts it. */
+  private valueOf(source: unknown, keySpan: Span, depth: number, via: Span | undefined): Node {
+    const value = this.node(source, depth + 1, via);
+    return value.is === 'empty' && !value.broken ? { ...value, span: span(keySpan.end, keySpan.end) } : value;
+  }
+
+  /** Where a value ends as it is written: an alias by its own few characters, a block without the blank lines behind it. */
+  private endOf(source: unknown, value: Node | undefined, otherwise: Span): number {
+    if (source === null || source === undefined || value === undefined) return otherwise.end;
+    return isAlias(source) ? this.spanOf(source).end : value.span.end;
   }
 
   private merge(value: unknown, depth: number, via: Span | undefined): readonly Entry[] {

@@ -1,0 +1,241 @@
+/**
+ * Reads the plain sort of YAML that build files are written in (block maps and lists of one-line values) many times faster
+ * than a whole parser. Gives up on anything else, so that the whole parser decides; must never give another tree than it.
+ */
+import { limits } from './limits';
+import { type Span, span } from './span';
+import type { Entry, MapNode, Node, ScalarNode, TextTree } from './tree';
+
+interface OpenMap {
+  readonly is: 'map';
+  readonly indent: number;
+  readonly entries: Entry[];
+  readonly keys: Set<string>;
+  /** Key whose value has not come yet. */
+  waiting: { readonly key: string; readonly keySpan: Span } | undefined;
+}
+
+interface OpenList {
+  readonly is: 'list';
+  readonly indent: number;
+  readonly items: Node[];
+  readonly start: number;
+}
+
+type Open = OpenMap | OpenList;
+
+const keyPattern = /[A-Za-z0-9_][A-Za-z0-9_.+-]*(?: [A-Za-z0-9_.+-]+)*(?=:(?:[ \r\n]|$))/y;
+/** First characters that mean something else than the start of a plain text. */
+const special = new Set('"\'[]{}&*!|>%@`?,#-:~=<'.split(''));
+
+/** Nothing when the text holds anything that this reader leaves to the whole parser. */
+export function readPlainYaml(text: string): TextTree | undefined {
+  const reader = new PlainReader(text);
+  const root = reader.read();
+  return root && { documents: [{ root, span: span(0, text.length) }], faults: [] };
+}
+
+class PlainReader {
+  private readonly open: Open[] = [];
+  /** The last line held a value that a deeper line would go on with. */
+  private ended = false;
+  private lastIndent = 0;
+  private root: Node | undefined;
+  private nodes = 0;
+
+  constructor(private readonly text: string) {}
+
+  read(): Node | undefined {
+    const { text } = this;
+    if (text.charCodeAt(0) === 0xfeff) return undefined;
+    for (let at = 0; at < text.length; ) {
+      const next = text.indexOf('\n', at);
+      const end = next === -1 ? text.length : next;
+      const last = end > at && text.charCodeAt(end - 1) === 13 ? end - 1 : end;
+      if (!this.line(at, last)) return undefined;
+      at = end + 1;
+    }
+    while (this.open.length > 0) this.close();
+    return this.root;
+  }
+
+  /** @returns false to give up */
+  private line(start: number, end: number): boolean {
+    const { text } = this;
+    let at = start;
+    while (at < end && text.charCodeAt(at) === 32) at++;
+    if (at === end) return true;
+    const first = text.charCodeAt(at);
+    if (first === 35) return plainEnough(text, at, end);
+    if (!plainEnough(text, at, end)) return false;
+    let indent = at - start;
+    if (this.ended && indent > this.lastIndent) return false;
+    if (!this.closeTo(indent)) return false;
+    while (text.charCodeAt(at) === 45 && text.charCodeAt(at + 1) === 32) {
+      if (!this.item(indent, at)) return false;
+      at += 2;
+      while (text.charCodeAt(at) === 32) at++;
+      indent = at - start;
+      if (at >= end) return false;
+    }
+    return this.entryOrText(indent, at, end);
+  }
+
+  /** Closes what lies deeper than a line; a line must start where something open starts, or open something new. */
+  private closeTo(indent: number): boolean {
+    for (let top = this.open.at(-1); top && top.indent > indent; top = this.open.at(-1)) this.close();
+    const top = this.open.at(-1);
+    if (!top) return this.root === undefined;
+    if (top.indent === indent) return true;
+    return top.is === 'map' && top.waiting !== undefined;
+  }
+
+  private item(indent: number, at: number): boolean {
+    const top = this.open.at(-1);
+    if (top?.is === 'list' && top.indent === indent) return true;
+    // A list that starts where its key starts, or right inside another item, is left to the whole parser.
+    if (!top || top.is !== 'map' || top.waiting === undefined || top.indent >= indent) return false;
+    this.open.push({ is: 'list', indent, items: [], start: at });
+    return true;
+  }
+
+  private entryOrText(indent: number, at: number, end: number): boolean {
+    const { text } = this;
+    keyPattern.lastIndex = at;
+    const match = keyPattern.exec(text);
+    const key = match && match.index + match[0].length < end ? match[0] : undefined;
+    if (key === undefined) return this.itemText(at, end);
+    const keySpan = span(at, at + key.length);
+    let top = this.open.at(-1);
+    if (top?.is === 'map' && top.indent === indent) this.settle(top);
+    else {
+      if (top && top.indent >= indent) return false;
+      if (top?.is === 'list' && !this.inItem(top, at)) return false;
+      top = { is: 'map', indent, entries: [], keys: new Set(), waiting: undefined };
+      this.open.push(top);
+    }
+    if (top.keys.has(key) || ++this.nodes > limits.nodes || this.open.length > limits.depth) return false;
+    top.keys.add(key);
+    this.lastIndent = indent;
+    let from = at + key.length + 1;
+    while (from < end && text.charCodeAt(from) === 32) from++;
+    const value = this.value(from, end);
+    if (value === undefined) return false;
+    this.ended = value !== 'none';
+    if (value === 'none') top.waiting = { key, keySpan };
+    else top.entries.push({ key, keySpan, value, via: undefined });
+    return true;
+  }
+
+  /** Whether a map may start here: on the very line of its item's dash. */
+  private inItem(list: OpenList, at: number): boolean {
+    const line = this.text.lastIndexOf('\n', at) + 1;
+    const dash = line + list.indent;
+    return dash < at && this.text.charCodeAt(dash) === 45 && this.text.charCodeAt(dash + 1) === 32;
+  }
+
+  private itemText(at: number, end: number): boolean {
+    const top = this.open.at(-1);
+    if (top?.is !== 'list' || !this.inItem(top, at)) return false;
+    const value = this.value(at, end);
+    if (value === undefined || value === 'none') return false;
+    top.items.push(value);
+    this.ended = true;
+    this.lastIndent = top.indent;
+    return true;
+  }
+
+  /** A one-line value; `none` when nothing but a comment follows; nothing to give up. */
+  private value(from: number, end: number): ScalarNode | 'none' | undefined {
+    const { text } = this;
+    if (from >= end) return 'none';
+    const first = text[from]!;
+    if (first === '#') return text.charCodeAt(from - 1) === 32 ? 'none' : undefined;
+    if (first === '"' || first === "'") return this.quoted(from, end, first);
+    if (special.has(first) && !(first === '-' && /[0-9A-Za-z]/.test(text[from + 1] ?? ''))) return undefined;
+    let stop = end;
+    for (let i = from; i < end; i++) {
+      const code = text.charCodeAt(i);
+      if (code === 35 && text.charCodeAt(i - 1) === 32) {
+        stop = i;
+        break;
+      }
+      // A colon before a blank would start a map, or be a mistake.
+      if (code === 58 && (i + 1 >= end || text.charCodeAt(i + 1) === 32)) return undefined;
+    }
+    while (stop > from && text.charCodeAt(stop - 1) === 32) stop--;
+    return { is: 'scalar', text: text.slice(from, stop), style: 'plain', span: span(from, stop), via: undefined };
+  }
+
+  private quoted(from: number, end: number, mark: string): ScalarNode | undefined {
+    const { text } = this;
+    const close = text.indexOf(mark, from + 1);
+    if (close === -1 || close >= end) return undefined;
+    const inside = text.slice(from + 1, close);
+    if (inside.includes('\\') || !/^ *(?:$|#)/.test(text.slice(close + 1, end)) || text[close + 1] === '#')
+      return undefined;
+    return { is: 'scalar', text: inside, style: 'quoted', span: span(from, close + 1), via: undefined };
+  }
+
+  /** A key that got no value before the next one. */
+  private settle(map: OpenMap): void {
+    const { waiting } = map;
+    if (!waiting) return;
+    map.waiting = undefined;
+    map.entries.push({
+      ...waiting,
+      value: { is: 'empty', span: span(waiting.keySpan.end, waiting.keySpan.end), via: undefined },
+      via: undefined,
+    });
+  }
+
+  private close(): void {
+    const top = this.open.pop()!;
+    if (top.is === 'map') this.settle(top);
+    const node = top.is === 'map' ? mapNode(top.entries) : listNode(top);
+    const under = this.open.at(-1);
+    if (!under) this.root = node;
+    else if (under.is === 'list') under.items.push(node);
+    else if (under.waiting) {
+      under.entries.push({ ...under.waiting, value: node, via: undefined });
+      under.waiting = undefined;
+    }
+  }
+}
+
+function mapNode(entries: Entry[]): MapNode {
+  const last = entries.at(-1)!;
+  return {
+    is: 'map',
+    flow: false,
+    entries,
+    span: span(entries[0]!.keySpan.start, Math.max(last.keySpan.end, last.value.span.end)),
+    via: undefined,
+  };
+}
+
+const listNode = ({ items, start }: OpenList): Node => ({
+  is: 'list',
+  flow: false,
+  items,
+  span: span(start, items.at(-1)!.span.end),
+  via: undefined,
+});
+
+/** Tabs, control characters and the rarer line ends are the whole parser's business. */
+function plainEnough(text: string, start: number, end: number): boolean {
+  for (let i = start; i < end; i++) {
+    const code = text.charCodeAt(i);
+    if (
+      code < 32 ||
+      code === 127 ||
+      (code >= 0x80 && code < 0xa0) ||
+      code === 0x2028 ||
+      code === 0x2029 ||
+      code === 0xfeff ||
+      (code >= 0xd800 && code <= 0xdfff)
+    )
+      return false;
+  }
+  return true;
+}
