@@ -1,6 +1,7 @@
 /** Starts and stops the checker with the extension; knows nothing of builds, which are the server's business. */
 import * as vscode from 'vscode';
 import { createChecker } from './checker.ts';
+import { registerReview } from './review.ts';
 import { registerShow } from './show.ts';
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
@@ -10,6 +11,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     output,
     checker,
     ...registerShow(),
+    ...registerReview(context),
     vscode.commands.registerCommand('dryfit.restartServer', () => checker.restart()),
   );
   await checker.start();

@@ -10,12 +10,14 @@ import { reviewAsMarkdown } from '../report/review-markdown';
 import { introducedFindings, type ReviewShown, whereIn } from '../report/review-shown';
 import { reviewAsSvg } from '../report/review-svg';
 import { reviewAsText } from '../report/review-text';
+import { reviewAsView } from '../report/review-view';
 import { review as compare, crashed, failsAt } from '../review/review';
 import { oneOf } from './check';
 import { sarifText } from './check-hosts';
 import { CannotRun, type Console } from './console';
 import { openRepository, pathOfUri, type Version } from './git';
 
+/** The last is for the editor's view and promises nothing. */
 const formats = ['text', 'markdown', 'json', 'sarif', 'annotations', 'view'] as const;
 
 export function review(args: readonly string[], console: Console): number {
@@ -43,12 +45,12 @@ export function review(args: readonly string[], console: Console): number {
     notes: linkNotes(after),
   };
   if (values.svg !== undefined) writeBeside(console, values.svg, reviewAsSvg(shown));
-  console.out(written(format, shown, values['svg-at'] ?? values.svg));
+  console.out(written(format, shown, values['svg-at'] ?? values.svg, repository.root));
   if (crashed(shown.review)) return 2;
   return failsAt(shown.review, threshold) ? 1 : 0;
 }
 
-function written(format: string, shown: ReviewShown, picture: string | undefined): string {
+function written(format: string, shown: ReviewShown, picture: string | undefined, root: string): string {
   const where = whereIn(shown, shown.review.sides.after);
   switch (format) {
     case 'json':
@@ -59,6 +61,8 @@ function written(format: string, shown: ReviewShown, picture: string | undefined
       return annotations(introducedFindings(shown), where);
     case 'sarif':
       return reviewAsSarif(shown);
+    case 'view':
+      return `${JSON.stringify({ ...reviewAsView(shown), root })}\n`;
     default:
       return reviewAsText(shown);
   }

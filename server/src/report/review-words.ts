@@ -16,12 +16,13 @@ export interface SwapWords {
   readonly fields: readonly Sentence[];
 }
 
+/** What a part is called tells no more than its id. */
+export const shownFields = ({ fields }: Swap): readonly Change[] =>
+  fields.filter((change) => change.own || !isOnlyWords(change.path));
+
 export function swapWords(swap: Swap): SwapWords {
   const { is, head, before, after, part, wasHead } = swap;
-  const fields = swap.fields
-    // What a part is called tells no more than its id.
-    .filter((change) => change.own || !isOnlyWords(change.path))
-    .map((change) => fieldWords(change, head));
+  const fields = shownFields(swap).map((change) => fieldWords(change, head));
   const thing = headWords(head);
   const line = (...pieces: Piece[]): SwapWords => ({ line: [...thing, ': ', ...pieces], fields });
   switch (is) {
