@@ -15,6 +15,7 @@ const node = (script, ...args) => [process.execPath, [script, ...args]];
 const stages = [
   { name: 'browser', run: node('tests/editor/chromium.mjs'), seconds: 900, preparation: true },
   { name: 'editor host', run: node('tests/editor/install-host.mjs'), seconds: 900, preparation: true, linuxOnly: true },
+  { name: 'web editor', run: node('tests/web/install-web.mjs'), seconds: 300, preparation: true },
   { name: 'build', run: node('server/build/bundle.mjs'), seconds: 120 },
   { name: 'types', run: node('node_modules/typescript/bin/tsc', '--noEmit'), seconds: 120, needs: ['build'] },
   { name: 'lint', run: node('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'), seconds: 60 },
@@ -31,6 +32,13 @@ const stages = [
     run: node('tests/editor/run-vsix.mjs'),
     seconds: 240,
     needs: ['build', 'browser', 'editor host'],
+    count: countReport,
+  },
+  {
+    name: 'web extension',
+    run: node('tests/web/run-web.mjs'),
+    seconds: 240,
+    needs: ['build', 'browser', 'editor host', 'web editor'],
     count: countReport,
   },
 ];

@@ -14,7 +14,8 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
       documentSelector: [{ language: 'dryfit' }],
       outputChannel: output,
       synchronize: { fileEvents: watcher, configurationSection: 'dryfit' },
-      initializationOptions: vscode.workspace.getConfiguration('dryfit'),
+      // A copy: the settings object itself has functions, which don't go through to a worker.
+      initializationOptions: JSON.parse(JSON.stringify(vscode.workspace.getConfiguration('dryfit'))),
     };
     client = new LanguageClient('dryfit', 'Dryfit', await startWorker(context), options);
     client.onRequest('dryfit/readFolders', readFolders);
@@ -43,10 +44,25 @@ async function startWorker(context: vscode.ExtensionContext): Promise<Worker> {
   return new Worker(url, { name: 'dryfit' });
 }
 
-async function readFolders(): Promise<Record<string, string>> {
-  const found = await vscode.workspace.findFiles('**/*.dryfit.{yaml,yml}', '**/node_modules/**');
+/** Walks the folders itself: a search finds nothing where the file system offers none, as those in memory don't. */
+async function readFolders({ folders }: { folders: readonly string[] }): Promise<Record<string, string>> {
+  const found = (await Promise.all(folders.map((folder) => filesBelow(vscode.Uri.parse(folder))))).flat();
   const texts = await Promise.all(found.map(async (uri) => [uri.toString(), await readText(uri)] as const));
   return Object.fromEntries(texts.filter((pair): pair is readonly [string, string] => pair[1] !== null));
+}
+
+async function filesBelow(folder: vscode.Uri): Promise<readonly vscode.Uri[]> {
+  const entries = await vscode.workspace.fs.readDirectory(folder).then(
+    (all) => all,
+    () => [],
+  );
+  const found = entries.map(async ([name, type]): Promise<readonly vscode.Uri[]> => {
+    if (name.startsWith('.') || name === 'node_modules') return [];
+    const uri = vscode.Uri.joinPath(folder, name);
+    if (type === vscode.FileType.Directory) return filesBelow(uri);
+    return type === vscode.FileType.File && /\.dryfit\.ya?ml$/i.test(name) ? [uri] : [];
+  });
+  return (await Promise.all(found)).flat();
 }
 
 async function readText(uri: vscode.Uri): Promise<string | null> {

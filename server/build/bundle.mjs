@@ -34,7 +34,7 @@ const bundles = [
   { entryPoints: ['server/src/lsp/node.ts'], outfile: 'dist/server.cjs', ...small },
   {
     entryPoints: ['client/src/browser.ts'],
-    outfile: 'dist/client.browser.cjs',
+    outfile: 'dist/client.browser.js',
     external: ['vscode'],
     ...small,
     ...browser,

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { atEnd } from '../support/at-end.mjs';
 
-const settings = {
+export const settings = {
   'telemetry.telemetryLevel': 'off',
   'update.mode': 'none',
   'update.showReleaseNotes': false,

@@ -25,9 +25,8 @@ export async function openBrowser({ width = 1280, height = 800 } = {}) {
   return { context, page: await context.newPage() };
 }
 
-export async function confine(context, port) {
-  const elsewhere = (url) =>
-    url.protocol.startsWith('http') && !(url.hostname === '127.0.0.1' && Number(url.port) === port);
+export async function confine(context, port, host = '127.0.0.1') {
+  const elsewhere = (url) => url.protocol.startsWith('http') && !(url.hostname === host && Number(url.port) === port);
   await context.route(elsewhere, (route) => route.abort());
 }
 
