@@ -41,6 +41,14 @@ const stages = [
     needs: ['build', 'browser', 'editor host', 'web editor'],
     count: countReport,
   },
+  {
+    name: 'another editor',
+    run: node('tests/other-editors/run-neovim.mjs'),
+    // An installation may be part of it.
+    seconds: 300,
+    needs: ['build'],
+    count: countReport,
+  },
 ];
 
 const results = [];

@@ -33,24 +33,29 @@ export function findChromium() {
 export function ensureChromium() {
   const found = findChromium();
   if (found) return { path: found, installed: false };
-  if (process.getuid?.() === 0 && debian()) installFromDebian();
+  if (process.getuid?.() === 0 && debian()) installBrowserFromDebian();
   else installFromPlaywright();
   const installed = findChromium();
   if (!installed) throw new Error(advice('The installation ended without a browser.'));
   return { path: installed, installed: true };
 }
 
-function installFromDebian() {
+/** As root; asks nothing. */
+export function installFromDebian(...packages) {
   const apt = (...args) =>
     execFileSync('apt-get', ['-qq', '-o', 'Acquire::Retries=3', ...args], {
       env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
       stdio: ['ignore', 'ignore', 'inherit'],
       timeout: 10 * 60_000,
     });
+  apt('update');
+  apt('install', '-y', '--no-install-recommends', ...packages);
+}
+
+function installBrowserFromDebian() {
   try {
-    apt('update');
     // A font too: without one the screenshots show boxes.
-    apt('install', '-y', '--no-install-recommends', 'chromium', 'fonts-dejavu-core');
+    installFromDebian('chromium', 'fonts-dejavu-core');
   } catch (error) {
     throw new Error(advice(error.message));
   }
@@ -72,7 +77,7 @@ function advice(reason) {
   return `The editor tests need Chrome or Chromium and none could be installed (${reason}). Install one, or set DRYFIT_CHROMIUM to its path.`;
 }
 
-function debian() {
+export function debian() {
   return existsSync('/etc/os-release') && /^ID=debian$/m.test(readFileSync('/etc/os-release', 'utf8'));
 }
 
