@@ -4,7 +4,7 @@ import { type Pointable, shownAt } from '../build/fact';
 import { type Danger, type Finding, fingerprintOf, type Related } from '../build/finding';
 import { restsOn, type WorkedAt } from '../plan/worked';
 import type { Check, Need, Verdict } from './check';
-import { findFact, headOf } from './find-fact';
+import { findFact, headOf, stepsOf } from './find-fact';
 
 export interface NotChecked {
   readonly check: string;
@@ -37,44 +37,77 @@ interface Outcome {
   readonly missing: ReadonlySet<Need>;
 }
 
+/** What of a check never changes from craft to craft, taken apart once. */
+interface Prepared {
+  readonly needs: readonly (readonly [name: string, need: Need])[];
+  readonly may: readonly (readonly [name: string, need: Need])[];
+  /** Parts that must be there for the check to mean anything. */
+  readonly heads: readonly string[];
+  readonly needsPack: boolean;
+  readonly asksPack: boolean;
+}
+
+const prepared = new WeakMap<Check, Prepared>();
+
+function prepare(check: Check): Prepared {
+  const known = prepared.get(check);
+  if (known) return known;
+  const needs = Object.entries(check.needs);
+  const may = Object.entries(check.may);
+  const heads = [...new Set(needs.flatMap(([, need]) => headsOf(need)))];
+  const made = {
+    needs,
+    may,
+    heads,
+    needsPack: needs.some(([, need]) => isOfPack(need)),
+    asksPack: may.some(([, need]) => isOfPack(need)),
+  };
+  prepared.set(check, made);
+  return made;
+}
+
+const headsOf = (need: Need): readonly string[] =>
+  isWorked(need) ? restsOn[need].flatMap(headsOf) : [stepsOf(need)[0]!];
+
+const once: readonly undefined[] = [undefined];
+
 function runCheck(check: Check, craft: Craft): Outcome {
-  const wanted = Object.values(check.needs);
-  const asksPack = Object.values(check.may).some(isOfPack);
-  const perPack = wanted.some(isOfPack) || (asksPack && craft.packs.length > 0);
-  const packs: readonly (Pack | undefined)[] = perPack ? craft.packs : [undefined];
-  const findings: Finding[] = [];
-  const missing = new Set<Need>();
+  const { needs, may, heads, needsPack, asksPack } = prepare(check);
+  const perPack = needsPack || (asksPack && craft.packs.length > 0);
+  const packs: readonly (Pack | undefined)[] = perPack ? craft.packs : once;
+  let findings: readonly Finding[] = none;
+  let missing: Set<Need> | undefined;
   let ran = false;
   for (const pack of packs) {
-    if (!wanted.every((need) => headsThere(need, craft, pack))) continue;
+    if (!heads.every((head) => headOf(head, craft, pack) !== undefined)) continue;
     try {
       if (check.when && !check.when(craft, pack)) continue;
       const facts: Record<string, unknown> = {};
       let complete = true;
-      for (const [name, need] of Object.entries(check.needs)) {
+      for (const [name, need] of needs) {
         facts[name] = findFact(need, craft, pack);
         if (facts[name] !== undefined) continue;
+        missing ??= new Set();
         for (const fact of wantedFor(need, craft, pack)) missing.add(fact);
         complete = false;
       }
       if (!complete) continue;
-      for (const [name, need] of Object.entries(check.may)) facts[name] = findFact(need, craft, pack);
+      for (const [name, need] of may) facts[name] = findFact(need, craft, pack);
       ran = true;
       const verdict = check.judge(facts, craft, pack);
-      for (const one of verdict === undefined ? [] : ([verdict].flat() as Verdict[]))
-        findings.push(toFinding(check, one, facts, craft, pack));
+      if (verdict === undefined) continue;
+      const found = ([verdict].flat() as Verdict[]).map((one) => toFinding(check, one, facts, craft, pack));
+      findings = [...findings, ...found];
     } catch (error) {
       ran = true;
-      findings.push(crashed(check, craft, error));
+      findings = [...findings, crashed(check, craft, error)];
     }
   }
-  return { findings, ran, missing };
+  return { findings, ran, missing: missing ?? noNeeds };
 }
 
-const headsThere = (need: Need, craft: Craft, pack: Pack | undefined): boolean =>
-  isWorked(need)
-    ? restsOn[need].every((fact) => headsThere(fact, craft, pack))
-    : headOf(need.split('.')[0]!, craft, pack) !== undefined;
+const none: readonly Finding[] = [];
+const noNeeds: ReadonlySet<Need> = new Set();
 
 const isOfPack = (need: Need): boolean => need.startsWith('pack.') || need.startsWith('worked.pack');
 

@@ -1,7 +1,7 @@
 /** Walks a build beside its field table and finds values outside the range their field names. Words nothing. */
 import type { Craft } from '../build/craft';
 import type { Fact } from '../build/fact';
-import { readQuantity } from '../text/quantity';
+import { type Read, readQuantity } from '../text/quantity';
 import { fieldOf } from '../vocabulary';
 import type { Field } from '../vocabulary/field';
 
@@ -25,7 +25,8 @@ function walk(value: unknown, field: Field | undefined, found: Unusual[]): void 
     const one = judge(value as Fact<number>, field);
     if (one) found.push(one);
   } else if (field.is === 'map') {
-    for (const [key, kid] of Object.entries(field.fields)) walk((value as Record<string, unknown>)[key], kid, found);
+    for (const [key, kid] of Object.entries(value))
+      if (Object.hasOwn(field.fields, key)) walk(kid, field.fields[key], found);
   } else if (field.is === 'table') {
     for (const kid of (value as { entries?: ReadonlyMap<string, unknown> }).entries?.values() ?? [])
       walk(kid, field.of, found);
@@ -34,11 +35,25 @@ function walk(value: unknown, field: Field | undefined, found: Unusual[]): void 
   }
 }
 
+/** Read once a field: the table of fields never changes. */
+const ranges = new WeakMap<Field, readonly [Read<number>, Read<number>]>();
+
+function rangeOf(
+  field: Field & { readonly is: 'quantity' },
+  least: string,
+  most: string,
+): readonly [Read<number>, Read<number>] {
+  const known = ranges.get(field);
+  if (known) return known;
+  const range = [readQuantity(least, field.dimension), readQuantity(most, field.dimension)] as const;
+  ranges.set(field, range);
+  return range;
+}
+
 function judge(fact: Fact<number>, field: Field & { readonly is: 'quantity' }): Unusual | undefined {
   const [least, most] = field.about.usual ?? [];
   if (least === undefined || most === undefined || typeof fact.value !== 'number') return undefined;
-  const low = readQuantity(least, field.dimension);
-  const high = readQuantity(most, field.dimension);
+  const [low, high] = rangeOf(field, least, most);
   if (!low.ok || !high.ok || (fact.value >= low.value - 1e-12 && fact.value <= high.value + 1e-12)) return undefined;
   const far =
     fact.value > high.value

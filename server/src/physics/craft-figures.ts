@@ -149,7 +149,7 @@ const everywhere = (no: Impossible) => ({
 /** The craft with one factor moved by a step, or undefined for a factor that is not doubtful. */
 interface Neighbour {
   readonly step: number;
-  readonly values: CraftValues;
+  readonly values: () => CraftValues;
   /** The opposite step, tried where the first has no answer. */
   readonly opposite: () => CraftValues;
 }
@@ -163,8 +163,9 @@ function neighbours(input: CraftInput, belief: Belief): (Neighbour | undefined)[
       mean[i] = (mean[i] as number) + by;
       return valuesOfCraft(craftOf(input, mean));
     };
+    let one: CraftValues | undefined;
     let other: CraftValues | undefined;
-    return { step, values: moved(step), opposite: () => (other ??= moved(-step)) };
+    return { step, values: () => (one ??= moved(step)), opposite: () => (other ??= moved(-step)) };
   });
 }
 
@@ -176,7 +177,7 @@ function gradientOf(
 ): number[] {
   return moves.map((m) => {
     if (!m || !(here > 0)) return 0;
-    const there = pick(m.values);
+    const there = pick(m.values());
     if (there !== undefined && there > 0) return Math.log(there / here) / m.step;
     const back = pick(m.opposite());
     return back !== undefined && back > 0 ? Math.log(here / back) / m.step : 0;
@@ -197,14 +198,32 @@ function spread<K extends string>(
   const out = {} as { [P in K]: Figure };
   for (const key of Object.keys(units) as K[]) {
     const value = group.value[key];
-    const gradient = gradientOf(value, moves, (v) => {
-      const there = pick(v);
-      return there.ok ? there.value[key] : undefined;
+    out[key] = rangedWhenAsked(value, units[key], basis, () => {
+      const gradient = gradientOf(value, moves, (v) => {
+        const there = pick(v);
+        return there.ok ? there.value[key] : undefined;
+      });
+      return figureOf(value, spreadOf(belief, gradient), units[key], basis, key === 'throttle' ? 1 : undefined);
     });
-    const most = key === 'throttle' ? 1 : undefined;
-    out[key] = figureOf(value, spreadOf(belief, gradient), units[key], basis, most);
   }
   return possible(out);
+}
+
+/** A figure whose range, the dear part of it, is worked out when somebody looks at it. */
+function rangedWhenAsked(value: number, unit: Unit, basis: Basis, make: () => Figure): Figure {
+  let made: Figure | undefined;
+  const ranged = (): Figure => (made ??= make());
+  return {
+    value,
+    unit,
+    basis,
+    get low() {
+      return ranged().low;
+    },
+    get high() {
+      return ranged().high;
+    },
+  };
 }
 
 /** The two measurements that take away most of the variance. */

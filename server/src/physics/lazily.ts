@@ -1,15 +1,11 @@
 /** An object whose values are worked out when they are first looked at. It must not be asked for what changes with time. */
 export function lazily<T extends object>(makers: { readonly [K in keyof T]-?: () => T[K] }): T {
+  const known: Partial<T> = {};
   const out = {} as T;
-  for (const key of Object.keys(makers) as (keyof T)[]) {
+  for (const key in makers) {
     Object.defineProperty(out, key, {
       enumerable: true,
-      configurable: true,
-      get() {
-        const value = makers[key]();
-        Object.defineProperty(out, key, { value, enumerable: true });
-        return value;
-      },
+      get: () => (key in known ? known[key] : (known[key] = makers[key]())),
     });
   }
   return out;

@@ -75,7 +75,7 @@ export function worked<K extends keyof WorkedAt>(
   pack: Pack | undefined,
   key: K,
 ): WorkedAt[K] | undefined {
-  return makers[key](craft, pack) as WorkedAt[K] | undefined;
+  return once(craft, pack ? `${key} ${pack.name}` : key, () => makers[key](craft, pack) as WorkedAt[K] | undefined);
 }
 
 const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | undefined) => WorkedAt[K] | undefined } = {
@@ -87,9 +87,15 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
     const made = valuesFor(craft, pack);
     const { motors } = craft.roles;
     if (!made?.full.ok || !motors?.kv || !pack) return undefined;
-    const full = figuresFor(craft, pack)?.full;
     const typical = made.full.value.escCurrent;
-    return { ...motors.kv, value: { typical, high: full?.ok ? full.value.escCurrent.high : typical } };
+    const value = {
+      typical,
+      get high() {
+        const full = figuresFor(craft, pack)?.full;
+        return full?.ok ? full.value.escCurrent.high : typical;
+      },
+    };
+    return { ...motors.kv, value };
   },
   'worked.pack-current': (craft, pack) => {
     const made = valuesFor(craft, pack);

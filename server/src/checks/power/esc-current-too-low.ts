@@ -21,6 +21,8 @@ export default check({
     // Current falls a little faster than the square of the output.
     const share = Math.min(1, limit?.value ?? 1) ** 2;
     const typical = drawn.value.typical * share;
+    // Far below the rating the width of the range decides nothing.
+    if (typical < 0.5 * rating.value) return undefined;
     const high = drawn.value.high * share;
     // The range of the model is as wide below as above.
     const low = typical ** 2 / high;

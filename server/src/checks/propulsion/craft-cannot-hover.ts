@@ -15,8 +15,9 @@ export default check({
   judge({ figures, kv }) {
     const { full, hover } = figures.value;
     if (!full.ok) return undefined;
-    const { value: lift, high } = full.value.thrustToWeight;
+    const lift = full.value.thrustToWeight.value;
     if (hover.ok && lift >= 1.5) return undefined;
+    const { high } = full.value.thrustToWeight;
     const weight = full.value.thrust.value / lift / 9.80665;
     return {
       at: kv,

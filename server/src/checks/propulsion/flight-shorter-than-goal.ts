@@ -15,9 +15,10 @@ export default check({
   judge({ goal, figures }) {
     const { asFlown } = figures.value;
     if (!asFlown.ok) return undefined;
-    const { value: typical, high } = asFlown.value.minutes;
+    const typical = asFlown.value.minutes.value;
     const wanted = goal.value / 60;
     if (typical >= wanted) return undefined;
+    const { high } = asFlown.value.minutes;
     return {
       at: goal,
       with: [{ fact: figures, says: `about ${typical.toFixed(1)} min on this pack` }],

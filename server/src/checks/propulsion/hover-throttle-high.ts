@@ -17,8 +17,9 @@ export default check({
     const { hover } = figures.value;
     if (!hover.ok) return undefined;
     const [fine, much] = duct ? [0.5, 0.6] : [0.45, 0.55];
-    const { value: throttle, low } = hover.value.throttle;
+    const throttle = hover.value.throttle.value;
     if (throttle <= fine) return undefined;
+    const { low } = hover.value.throttle;
     return {
       at: kv,
       severity: low > much ? 'warning' : 'information',

@@ -17,8 +17,9 @@ export default check({
     const target = thrustTargetOf(craft.value);
     const { full } = figures.value;
     if (!target || !full.ok) return undefined;
-    const { value: typical, high } = full.value.thrustToWeight;
+    const typical = full.value.thrustToWeight.value;
     if (typical < 1.5 || typical >= target.least) return undefined;
+    const { high } = full.value.thrustToWeight;
     const weight = full.value.thrust.value / typical / 9.80665;
     const sure = high < target.least;
     return {
