@@ -10,7 +10,7 @@ const workspace = sampleWorkspace();
 const files = { get: (uri: string) => workspace.get(uri), spelled: (uri: string) => uri };
 
 describe.each(sampleNames)('%s', (name) => {
-  it('answers at every offset', () => {
+  it('answers at every offset', { timeout: 60_000 }, () => {
     const uri = sampleUri(name);
     const { text } = workspace.get(uri)!;
     let hovers = 0;
