@@ -73,6 +73,17 @@ describe('findings', () => {
     expect(codes(await server.diagnostics(uri, (_, version) => version === 3))).toContain('battery-plug-differs');
   });
 
+  it('lives on when settings change and the client knows no refreshing', async () => {
+    await server.connection.sendNotification('workspace/didChangeConfiguration', {
+      settings: { dryfit: { show: { ports: false } } },
+    });
+    const uri = uriOf('bench.dryfit.yaml');
+    expect(
+      await server.connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri } }),
+    ).not.toHaveLength(0);
+    expect(server.process.exitCode).toBeNull();
+  });
+
   it('shows findings for files that nobody has opened', async () => {
     const list = await server.diagnostics(uriOf('faulty/mixed-stack.dryfit.yaml'), (found) => found.length > 5);
     expect(codes(list)).toContain('esc-cells-exceeded');

@@ -28,6 +28,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   const publishing = new Publishing(connection, session);
   const { workspace, open } = session;
   let folders: readonly string[] = [];
+  let refreshes: readonly string[] = [];
 
   const take = (uri: string, text: string | undefined): void => {
     const shared = text === undefined ? workspace.delete(uri) : workspace.set(uri, text);
@@ -36,6 +37,10 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
 
   connection.onInitialize((params: InitializeParams): InitializeResult => {
     session.showing = readShowing(params.initializationOptions);
+    const { inlayHint, codeLens, semanticTokens } = params.capabilities.workspace ?? {};
+    refreshes = Object.entries({ inlayHint, codeLens, semanticTokens }).flatMap(([name, can]) =>
+      can?.refreshSupport ? [`workspace/${name}/refresh`] : [],
+    );
     folders = (params.workspaceFolders ?? []).map((folder) => folder.uri);
     if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
     return {
@@ -89,9 +94,8 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
 
   connection.onDidChangeConfiguration(({ settings: sent }) => {
     session.showing = readShowing((sent as { dryfit?: unknown } | null)?.dryfit);
-    void connection.languages.inlayHint.refresh();
-    void connection.languages.semanticTokens.refresh();
-    void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
+    // Only what this client said it understands: an answer that it doesn't would end the server.
+    for (const method of refreshes) void connection.sendRequest(method).catch(() => undefined);
   });
 
   connection.onDidOpenTextDocument(({ textDocument }) => {
