@@ -8,6 +8,7 @@ import type { Screw } from '../text/notation/screw';
 import { cellVoltage } from './cell-voltage';
 import { type CraftHarness, contactsOf, craftHarness } from './craft-harness';
 import { type FlightInput, flightInput } from './flight-input';
+import { lately } from './lately';
 import { motorScrew } from './motor-screw';
 import { type PortPlan, planPorts } from './ports';
 import { type PropellerGap, propellerGap } from './propeller-gap';
@@ -158,6 +159,10 @@ function once<T>(craft: Craft, name: string, make: () => T): T {
   return known.get(name) as T;
 }
 
+/** A few packs of a few craft that are being edited. */
+const latelyValues = lately(16, values);
+const latelyFigures = lately(16, figures);
+
 export const inputFor = (craft: Craft, pack: Pack): FlightInput =>
   once(craft, `input ${pack.name}`, () => flightInput(craft, pack));
 
@@ -165,11 +170,11 @@ export const valuesFor = (craft: Craft, pack: Pack | undefined): CraftValues | u
   pack &&
   once(craft, `values ${pack.name}`, () => {
     const input = inputFor(craft, pack);
-    return input.ok ? values(input.input) : undefined;
+    return input.ok ? latelyValues(input.input) : undefined;
   });
 
 export const figuresFor = (craft: Craft, pack: Pack): CraftFigures | undefined =>
   once(craft, `figures ${pack.name}`, () => {
     const input = inputFor(craft, pack);
-    return input.ok ? figures(input.input) : undefined;
+    return input.ok ? latelyFigures(input.input) : undefined;
   });
