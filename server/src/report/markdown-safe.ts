@@ -19,7 +19,7 @@ const unlinked = (text: string): string =>
   text
     .replace(/([@#!~%$&^])(?=[\p{L}\p{N}_{"])/gu, '$1\u2060')
     .replace(/:(?=[\p{L}\p{N}+/])/gu, ':\u2060')
-    .replace(/\b(www)\./gi, '$1\u2060.')
+    .replace(/(www)\./gi, '$1\u2060.')
     .replace(/\b(GH)-(?=\d)/gi, '$1\u2060-');
 
 /**
