@@ -32,7 +32,9 @@ describe.each(sampleNames)('%s', (name) => {
 
   it('is read alike when damaged', () => {
     const chance = seeded(seed + name.length);
-    const text = sampleText(name).slice(0, 1200).replace(/[^\n]*$/, '');
+    const text = sampleText(name)
+      .slice(0, 1200)
+      .replace(/[^\n]*$/, '');
     let taken = 0;
     for (let i = 0; i < 400; i++) if (agree(damage(text, chance), `seed ${seed}, ${name}, ${i}`)) taken++;
     expect(taken).toBeGreaterThan(20);

@@ -154,7 +154,10 @@ export function valuesOfCraft(craft: Craft): CraftValues {
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 /** The hover alone, at half of the usable charge. */

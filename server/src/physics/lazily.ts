@@ -5,7 +5,10 @@ export function lazily<T extends object>(makers: { readonly [K in keyof T]-?: ()
   for (const key in makers) {
     Object.defineProperty(out, key, {
       enumerable: true,
-      get: () => (key in known ? known[key] : (known[key] = makers[key]())),
+      get: () => {
+        if (!(key in known)) known[key] = makers[key]();
+        return known[key];
+      },
     });
   }
   return out;

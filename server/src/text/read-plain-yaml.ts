@@ -94,7 +94,7 @@ class PlainReader {
     const top = this.open.at(-1);
     if (top?.is === 'list' && top.indent === indent) return true;
     // A list that starts where its key starts, or right inside another item, is left to the whole parser.
-    if (!top || top.is !== 'map' || top.waiting === undefined || top.indent >= indent) return false;
+    if (top?.is !== 'map' || top.waiting === undefined || top.indent >= indent) return false;
     this.open.push({ is: 'list', indent, items: [], start: at });
     return true;
   }
