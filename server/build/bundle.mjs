@@ -1,6 +1,6 @@
 /** Bundles the extension, the server, the command line, the editor tests and the validation; must not check types, which `npm run check` does. */
 import { spawnSync } from 'node:child_process';
-import { rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
 
@@ -49,9 +49,16 @@ const bundles = [
   {
     entryPoints: ['server/src/cli/main.ts'],
     outfile: 'dist/cli.cjs',
-    external: ['./server.cjs'],
+    external: ['./server.cjs', './solver.cjs'],
     ...small,
     banner: { js: '#!/usr/bin/env node' },
+  },
+  // Loaded only for an order. Its CommonJS form finds its WebAssembly beside itself.
+  {
+    entryPoints: ['server/src/cli/solver.ts'],
+    outfile: 'dist/solver.cjs',
+    alias: { highs: './node_modules/highs/build/highs.js' },
+    ...small,
   },
   { entryPoints: ['tests/validation/main.ts'], outfile: 'out/validate.cjs' },
   {
@@ -62,6 +69,8 @@ const bundles = [
     sourcemap: 'inline',
   },
 ];
+mkdirSync(path.join(root, 'dist'), { recursive: true });
+copyFileSync(path.join(root, 'node_modules/highs/build/highs.wasm'), path.join(root, 'dist/highs.wasm'));
 await Promise.all(bundles.map((bundle) => build({ ...common, ...bundle })));
 
 // The page that each finding links to, from the checks themselves.

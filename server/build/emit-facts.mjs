@@ -83,6 +83,8 @@ export function emitFacts(schemas) {
     walk(buildFields.get(key).schema, build.from, `build.${key}`);
   const bench = schemas.root('bench');
   walk(bench.schema, bench.from, 'bench');
+  const shops = schemas.root('shops');
+  walk(shops.schema, shops.from, 'shops');
   const imports =
     "import type { Fact, Facts, Many, Table } from '../fact';\nimport type { Notations } from '../../text/notation';\n";
   return `${header}${imports}\n${[...interfaces.values()].join('\n')}\n${roots.join('\n')}\nexport interface PartFactsByKind { ${byKind.join(' ')} }

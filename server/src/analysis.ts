@@ -13,6 +13,7 @@ import { missingFacts } from './checks/missing';
 import { isCheck } from './checks/names';
 import { profileFor, regionFact } from './checks/region';
 import { type NotChecked, runChecks } from './checks/run';
+import { shopFindings } from './checks/shop-files';
 import { folderOf, type Workspace } from './library/workspace';
 import { limits } from './text/limits';
 import { nearest } from './text/nearest';
@@ -43,6 +44,7 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
     ...structureFindings(file),
     ...libraryFindings(workspace, file),
     ...settingsFindings(file),
+    ...shopFindings(workspace, file),
   ];
   const ran: string[] = [];
   const notChecked: NotChecked[] = [];
@@ -74,6 +76,7 @@ export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string,
     find: (id: string | undefined, at?: string) => find(swap && at === swap.pointer ? swap.id : id),
     bench: workspace.benchFor(file.uri, bench),
     settings: workspace.settingsFor(file.uri),
+    shops: workspace.shops(),
   };
   return builds.flatMap((document) => resolveCraft(file, document, around) ?? []);
 }

@@ -9,6 +9,7 @@ import type {
   FlightControllerFacts,
   RoleFacts,
   SettingsFileFacts,
+  ShopsFileFacts,
 } from './generated/facts';
 import type { Place } from './place';
 import { type FindPart, type Layer, placeOf, readMap } from './read-facts';
@@ -48,6 +49,8 @@ export interface Craft {
   readonly packs: readonly Pack[];
   readonly bench: BenchFileFacts | undefined;
   readonly settings: SettingsFileFacts | undefined;
+  /** The shops files of the workspace. */
+  readonly shops: readonly ShopsFileFacts[];
   /** How flight controller and ESC come. */
   readonly boards: 'apart' | 'stack' | 'all-in-one' | 'none';
   readonly doubled: readonly Doubled[];
@@ -58,6 +61,7 @@ export interface Surroundings {
   readonly find: FindPart;
   readonly bench: BenchFileFacts | undefined;
   readonly settings: SettingsFileFacts | undefined;
+  readonly shops?: readonly ShopsFileFacts[];
 }
 
 /** The kind that a part in the library says it is. */
@@ -85,6 +89,7 @@ export function resolveCraft(file: SourceFile, document: FileDocument, around: S
     packs,
     bench: around.bench,
     settings: around.settings,
+    shops: around.shops ?? [],
     boards,
     doubled,
     lost,

@@ -32,6 +32,7 @@ const nothingSaid = {};
 export function headOf(head: string, craft: Craft, pack: Pack | undefined): unknown {
   if (head === 'pack') return pack?.facts;
   if (head === 'bench') return craft.bench;
+  if (head === 'shops') return craft.shops[0];
   if (head === 'build') return craft.said;
   if (head === 'setup' || head === 'flight' || head === 'goals') return craft.said[head] ?? nothingSaid;
   return (craft.roles as Record<string, unknown>)[head];

@@ -1,5 +1,6 @@
 /** Which names findings may have: those of the checks, and those of mistakes of form, which no check file stands for. */
 import { allChecks } from './generated/all';
+import { shopFindingNames } from './shop-files';
 
 /** Findings that the reading of files makes itself. */
 export const formFindings = [
@@ -28,6 +29,7 @@ export const formFindings = [
   'check-crashed',
   'rules-profile-old',
   'too-many-findings',
+  ...shopFindingNames,
 ] as const;
 
 const known: ReadonlySet<string> = new Set<string>([...allChecks.map((check) => check.id), ...formFindings]);

@@ -23,8 +23,8 @@ if (process.argv[2] === 'lsp') {
   // The server is a bundle of its own beside this one, loaded only when it is asked for.
   if (!process.argv.includes('--stdio')) process.argv.push('--stdio');
   require('./server.cjs');
-} else
-  process.exitCode = run(
+} else {
+  const code = run(
     process.argv.slice(2),
     {
       cwd: process.cwd(),
@@ -34,3 +34,9 @@ if (process.argv[2] === 'lsp') {
     },
     packageJson.version,
   );
+  if (typeof code === 'number') process.exitCode = code;
+  else
+    void code.then((late) => {
+      process.exitCode = late;
+    });
+}

@@ -4,6 +4,7 @@ import { check } from './check';
 import { CannotRun, type Console } from './console';
 import { explain } from './explain';
 import { harness } from './harness';
+import { order } from './order';
 import { point } from './point';
 import { review } from './review';
 import { vary } from './vary';
@@ -38,6 +39,9 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --resistance, --no-load, --altitude, --temperature, --duct, --format text|json
   dryfit harness FILE               the cable between ESC and flight controller, wire by wire
       --format text|json|markdown   exit code 1 when it must not be plugged in as it is
+  dryfit order FILE…                the cheapest split over the shops, proved; several files order together
+      --shops-at-most N, --prefer SHOP, --without SHOP, --keep-from
+      --format text|json|markdown|csv, --seconds N   exit code 1 when a part is missing or the budget is broken
   dryfit explain [CHECK…]           what a check is about; all of them when none is named
       --format text|json|markdown
   dryfit lsp                        the language server on stdio, for any editor
@@ -46,17 +50,19 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
 Exit code 0: nothing found at that severity. 1: something found. 2: could not run.
 `;
 
-const commands: Readonly<Record<string, (args: readonly string[], console: Console) => number>> = {
+const commands: Readonly<Record<string, (args: readonly string[], console: Console) => number | Promise<number>>> = {
   check,
   card,
   vary,
   point,
   harness,
+  order,
   explain,
   review,
 };
 
-export function run(argv: readonly string[], console: Console, version: string): number {
+/** An exit code; a promise of one where something is loaded first. */
+export function run(argv: readonly string[], console: Console, version: string): number | Promise<number> {
   const [name, ...args] = argv;
   try {
     if (name === undefined || name === '--help' || name === '-h' || args.includes('--help')) {
@@ -72,13 +78,18 @@ export function run(argv: readonly string[], console: Console, version: string):
       throw new CannotRun(
         `There is no command \`${name}\`. Known: ${Object.keys(commands).join(', ')}. \`dryfit --help\` tells more.`,
       );
-    return command(args, console);
+    const code = command(args, console);
+    return typeof code === 'number' ? code : code.catch((error: unknown) => failed(error, console));
   } catch (error) {
-    if (error instanceof CannotRun) console.err(`dryfit: ${error.message}\n`);
-    else
-      console.err(
-        `dryfit: failed unexpectedly. Please report this with the file.\n${error instanceof Error ? error.stack : String(error)}\n`,
-      );
-    return 2;
+    return failed(error, console);
   }
+}
+
+function failed(error: unknown, console: Console): number {
+  if (error instanceof CannotRun) console.err(`dryfit: ${error.message}\n`);
+  else
+    console.err(
+      `dryfit: failed unexpectedly. Please report this with the file.\n${error instanceof Error ? error.stack : String(error)}\n`,
+    );
+  return 2;
 }

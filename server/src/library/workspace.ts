@@ -122,7 +122,15 @@ export class Workspace {
     return this.nearestFacts('settings', uri) as unknown as SettingsFileFacts | undefined;
   }
 
+  /** Read once for as long as no shared file changes: they are long, and every build is looked at with them. */
   shops(): readonly ShopsFileFacts[] {
+    if (this.shopFacts?.at !== this.shared) this.shopFacts = { at: this.shared, facts: this.readShops() };
+    return this.shopFacts.facts;
+  }
+
+  private shopFacts: { readonly at: number; readonly facts: readonly ShopsFileFacts[] } | undefined;
+
+  private readShops(): readonly ShopsFileFacts[] {
     return this.documents('shops').flatMap(({ file, document }) =>
       document.slot
         ? [readMap([{ slot: document.slot, document, file: file.uri }], () => undefined) as unknown as ShopsFileFacts]

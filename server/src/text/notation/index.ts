@@ -3,6 +3,7 @@ import type { Read } from '../quantity';
 import { type CellCount, type CellRange, readCellCount, readCellRange } from './cells';
 import { type FrequencyRange, readFrequencyRange } from './frequency-range';
 import { readShortCurrent, type ShortCurrent } from './limit';
+import { type Money, readMoney } from './money';
 import { type BoardMount, type MotorMount, readBoardMount, readMotorMount } from './mount';
 import { readCount, readDate, readFlag, readNumber } from './plain';
 import { readSerialPort, type SerialPort } from './port';
@@ -36,6 +37,7 @@ export interface Notations {
   'thrust-level': ThrustLevel;
   'serial-port': SerialPort;
   rail: Rail;
+  money: Money;
   date: string;
   number: number;
   count: number;
@@ -63,6 +65,7 @@ export const readers: { readonly [N in Notation]: (text: string) => Read<Notatio
   'thrust-level': readThrustLevel,
   'serial-port': readSerialPort,
   rail: readRail,
+  money: readMoney,
   date: readDate,
   number: readNumber,
   count: readCount,
