@@ -10,6 +10,7 @@ import { type CraftHarness, contactsOf, craftHarness } from './craft-harness';
 import { type FlightInput, flightInput } from './flight-input';
 import { lately } from './lately';
 import { motorScrew } from './motor-screw';
+import { type CraftOrder, craftOrder } from './order-craft';
 import { type PortPlan, planPorts } from './ports';
 import { type PropellerGap, propellerGap } from './propeller-gap';
 import { planRails, type Rails } from './rails';
@@ -48,6 +49,8 @@ export interface WorkedAt {
   'worked.ports': Worked<PortPlan>;
   /** What is taken from each rail of the flight controller. */
   'worked.rails': Worked<Rails>;
+  /** What the craft has to be bought, with the shops of the workspace and the order that the build itself says. */
+  'worked.order': Worked<CraftOrder>;
 }
 
 const flight = ['motors.stator', 'motors.kv', 'propellers.size', 'pack.cells', 'pack.capacity'] as const;
@@ -69,6 +72,7 @@ export const restsOn: { readonly [K in keyof WorkedAt]: readonly (keyof FactAt)[
   'worked.controller-contacts': ['flight-controller.esc-socket.contacts'],
   'worked.ports': ['flight-controller.uarts'],
   'worked.rails': ['flight-controller.regulators'],
+  'worked.order': ['shops.shops'],
 };
 
 export function worked<K extends keyof WorkedAt>(
@@ -135,6 +139,10 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
       const rests = craft.roles['flight-controller']?.regulators;
       return rails && rests && { ...rests, value: rails };
     }),
+  'worked.order': (craft) =>
+    craft.shops.length === 0
+      ? undefined
+      : once(craft, 'order', () => ({ at: craft.where, text: '', value: craftOrder(craft) })),
 };
 
 function counted(socket: Parameters<typeof contactsOf>[0]): Worked<number> | undefined {

@@ -1,0 +1,2 @@
+/** Words of orders that several checks use. Decides nothing. */
+export const shopsOf = (count: number): string => (count === 1 ? 'one shop' : `${count} shops`);
