@@ -49,12 +49,14 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
   const ran: string[] = [];
   const notChecked: NotChecked[] = [];
   for (const craft of crafts) {
-    const run = runChecks(options.checks ?? allChecks, craft);
+    const checks = options.checks ?? allChecks;
+    // A craft written down for comparison is nobody's purchase and may leave anything open: only its values are looked at.
+    const isReference = craft.said.reference?.value === true;
+    const run = runChecks(isReference ? checks.filter((check) => check.group === 'data') : checks, craft);
     const own = [...lostFindings(workspace, craft), ...doubledFindings(craft), ...run.findings];
     findings.push(...acceptFindings(craft, own, run.ran), ...oldProfile(craft, options.today));
     ran.push(...run.ran);
-    // A craft written down for comparison may leave anything open.
-    if (craft.said.reference?.value === true) continue;
+    if (isReference) continue;
     notChecked.push(...run.notChecked);
     if (run.notChecked.length > 0) findings.push(factsMissing(craft, run.notChecked));
   }
@@ -77,9 +79,31 @@ export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string,
     bench: workspace.benchFor(file.uri, bench),
     settings: workspace.settingsFor(file.uri),
     shops: workspace.shops(),
+    references: () => referencesIn(workspace),
   };
   return builds.flatMap((document) => resolveCraft(file, document, around) ?? []);
 }
+
+/** Builds of the workspace marked as references; those of a file are resolved again only when it or a library has changed. */
+export function referencesIn(workspace: Workspace): readonly Craft[] {
+  return workspace.uris().flatMap((uri) => {
+    const file = workspace.get(uri)!;
+    const marked = file.documents.some(
+      (document) => document.kind === 'build' && kidOf(document.slot, 'reference') !== undefined,
+    );
+    if (!marked) return [];
+    const known = resolvedReferences.get(file);
+    if (known?.of === workspace && known.at === workspace.version) return known.crafts;
+    const crafts = craftsOf(workspace, file).filter((craft) => craft.said.reference?.value === true);
+    resolvedReferences.set(file, { of: workspace, at: workspace.version, crafts });
+    return crafts;
+  });
+}
+
+const resolvedReferences = new WeakMap<
+  SourceFile,
+  { readonly of: Workspace; readonly at: number; readonly crafts: readonly Craft[] }
+>();
 
 /** Another part tried in one place of the build, without touching the text. */
 export interface Swap {

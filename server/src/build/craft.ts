@@ -51,6 +51,8 @@ export interface Craft {
   readonly settings: SettingsFileFacts | undefined;
   /** The shops files of the workspace. */
   readonly shops: readonly ShopsFileFacts[];
+  /** Builds of the workspace that were written down to compare with. */
+  readonly references: () => readonly Craft[];
   /** How flight controller and ESC come. */
   readonly boards: 'apart' | 'stack' | 'all-in-one' | 'none';
   readonly doubled: readonly Doubled[];
@@ -62,6 +64,7 @@ export interface Surroundings {
   readonly bench: BenchFileFacts | undefined;
   readonly settings: SettingsFileFacts | undefined;
   readonly shops?: readonly ShopsFileFacts[];
+  readonly references?: () => readonly Craft[];
 }
 
 /** The kind that a part in the library says it is. */
@@ -90,6 +93,7 @@ export function resolveCraft(file: SourceFile, document: FileDocument, around: S
     bench: around.bench,
     settings: around.settings,
     shops: around.shops ?? [],
+    references: around.references ?? (() => []),
     boards,
     doubled,
     lost,

@@ -1,6 +1,7 @@
 /** The command line: reads the words, hands them to one command, turns the outcome into an exit code. Judges and words no build. */
 import { card } from './card';
 import { check } from './check';
+import { consensus } from './consensus';
 import { CannotRun, type Console } from './console';
 import { explain } from './explain';
 import { harness } from './harness';
@@ -39,6 +40,8 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --resistance, --no-load, --altitude, --temperature, --duct, --format text|json
   dryfit harness FILE               the cable between ESC and flight controller, wire by wire
       --format text|json|markdown   exit code 1 when it must not be plugged in as it is
+  dryfit consensus [CLASS]          what the reference craft of a class agree on
+      --format text|json|markdown, --workspace DIR
   dryfit order FILE…                the cheapest split over the shops, proved; several files order together
       --shops-at-most N, --prefer SHOP, --without SHOP, --keep-from
       --format text|json|markdown|csv, --seconds N   exit code 1 when a part is missing or the budget is broken
@@ -56,6 +59,7 @@ const commands: Readonly<Record<string, (args: readonly string[], console: Conso
   vary,
   point,
   harness,
+  consensus,
   order,
   explain,
   review,
