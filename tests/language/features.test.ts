@@ -46,7 +46,13 @@ describe('names across files', () => {
   it('finds every use of a part', () => {
     const found = references(workspace, files, uri, text.indexOf('brunt-2207-1800') + 1, true);
     expect(new Set(found.map((one) => one.uri.split('/').at(-1)))).toEqual(
-      new Set(['ossel-5.dryfit.yaml', 'first-five.dryfit.yaml', 'motors.dryfit.yaml', 'bench.dryfit.yaml']),
+      new Set([
+        'ossel-5.dryfit.yaml',
+        'first-five.dryfit.yaml',
+        'motors.dryfit.yaml',
+        'bench.dryfit.yaml',
+        'shops.dryfit.yaml',
+      ]),
     );
     for (const one of found) {
       const target = workspace.get(one.uri)!;

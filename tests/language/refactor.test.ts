@@ -56,6 +56,7 @@ describe('rename of a part id', () => {
       'first-five.dryfit.yaml',
       'motors.dryfit.yaml',
       'ossel-5.dryfit.yaml',
+      'shops.dryfit.yaml',
     ]);
     for (const [uri, text] of out) {
       expect(text.replaceAll('brunt-2207-v2', 'brunt-2207-1800')).toBe(workspace.get(uri)!.text);

@@ -6,11 +6,9 @@ import { allChecks } from '../../server/src/checks/generated/all';
 import { Workspace } from '../../server/src/library/workspace';
 import { unmark } from '../support/marked';
 import { sampleNames, sampleText, sampleUri } from '../support/samples';
-import { luck } from './draw/luck';
-import { benchUri, buildUri } from './generated-build';
+import { buildUri } from './generated-build';
 import type { Pair } from './lay-over';
-import { shownMistake } from './show-mistake';
-import { writeYaml } from './write-yaml';
+import { filesOf, shownMistake } from './show-mistake';
 
 type Files = ReadonlyMap<string, string>;
 
@@ -102,13 +100,7 @@ describe('on a generated build with the mistake of each check', () => {
     const shown = shownMistake(check);
     expect(shown).toBeDefined();
     if (!shown) return;
-    const files = ({ build, bench }: Pair): Files => {
-      const chance = luck(shown.seed);
-      return new Map([
-        [buildUri, writeYaml(build, chance)],
-        [benchUri, writeYaml(bench, chance)],
-      ]);
-    };
+    const files = (pair: Pair): Files => filesOf(pair, shown.seed);
     const { way, base, bad, good } = shown;
     tryAll(files(way.lay(base, bad, bad)), buildUri, files(way.lay(base, good, bad)));
   });

@@ -1,6 +1,7 @@
 /** A drawn build written down as files: inline or by parts files, with the bench beside it. The one door for the tests of this folder. */
 import { type Analysis, analyse } from '../../server/src/analysis';
 import { Workspace } from '../../server/src/library/workspace';
+import { besideOf } from './draw/beside';
 import { type Drawn, drawBuild } from './draw/build';
 import { type Luck, luck } from './draw/luck';
 import { type Branch, isBranch } from './tree';
@@ -14,17 +15,23 @@ export interface GeneratedBuild extends Drawn {
 
 export const buildUri = 'file:///club/builds/generated.dryfit.yaml';
 export const partsUri = 'file:///club/parts/generated.dryfit.yaml';
+export const besideUri = (i: number): string => `file:///club/beside/${i}.dryfit.yaml`;
 export const benchUri = 'file:///club/bench.dryfit.yaml';
 
 export function generated(seed: number, craftName?: string): GeneratedBuild {
   const chance = luck(seed);
   const drawn = drawBuild(chance, craftName);
-  return { ...drawn, seed, ...written(chance, drawn) };
+  return { ...drawn, seed, ...written(chance, drawn, luck(seed + 1_000_003)) };
 }
 
-function written(chance: Luck, { build, bench }: Drawn): { files: ReadonlyMap<string, string>; uri: string } {
+function written(
+  chance: Luck,
+  { build, bench }: Drawn,
+  other: Luck,
+): { files: ReadonlyMap<string, string>; uri: string } {
   const library: Branch = {};
-  const moved = chance.often(30) ? build : { ...build, ...toLibrary(chance, build, library) };
+  const described = chance.often(30) ? build : { ...build, ...toLibrary(chance, build, library) };
+  const { build: moved, beside } = besideOf(other, described, build);
   const files = new Map([
     [buildUri, writeYaml(moved, chance)],
     [benchUri, writeYaml(bench, chance)],
@@ -34,6 +41,7 @@ function written(chance: Luck, { build, bench }: Drawn): { files: ReadonlyMap<st
       partsUri,
       writeYaml({ dryfit: 'parts', name: 'Parts', source: "makers' sheets", parts: library }, chance),
     );
+  for (const [i, one] of beside.entries()) files.set(besideUri(i), writeYaml(one, other));
   return { files, uri: buildUri };
 }
 

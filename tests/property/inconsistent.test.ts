@@ -13,7 +13,7 @@ describe('each check finds its mistake on a build that is sound otherwise', () =
     const examples = [readExample(check.bad), readExample(check.good)];
     expect(
       examples.some((one) => one.other),
-      'examples are builds, with a bench at most',
+      'examples are builds, with a bench, shops and references at most',
     ).toBe(false);
     const parts = [...markedParts(check)].join(', ');
     expect(

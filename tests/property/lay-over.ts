@@ -9,6 +9,8 @@ import { type Branch, isBranch, merged, withAt } from './tree';
 export interface Pair {
   readonly build: Branch;
   readonly bench: Branch;
+  /** Shops files and reference builds of the same workspace. */
+  readonly beside?: readonly Branch[];
 }
 
 export interface Way {
@@ -22,7 +24,8 @@ const said = ['name', 'craft', 'region', 'note', 'source', 'seen', 'budget', 're
 /** Each field that the example says replaces the build's. */
 const byField: Way = {
   name: 'field by field',
-  lay: (base, { build, bench }) => ({
+  lay: (base, { build, bench, beside }) => ({
+    beside,
     build: merged(base.build, build),
     bench: bench ? merged(base.bench, bench) : base.bench,
   }),
@@ -31,7 +34,8 @@ const byField: Way = {
 /** Each part, pack or section that the example says replaces the build's whole. */
 const byPart: Way = {
   name: 'part by part',
-  lay: (base, { build, bench }) => ({
+  lay: (base, { build, bench, beside }) => ({
+    beside,
     build: Object.fromEntries(
       Object.keys({ ...base.build, ...build }).map((key) => {
         const [under, over] = [base.build[key], build[key]];

@@ -6,6 +6,8 @@ import type { Branch } from './tree';
 export interface Example {
   readonly build: Branch;
   readonly bench: Branch | undefined;
+  /** Shops files and reference builds that stand beside it. */
+  readonly beside: readonly Branch[];
   /** Another kind of file stands in it, which cannot be laid over a build. */
   readonly other: boolean;
 }
@@ -16,5 +18,7 @@ export function readExample(marked: string): Example {
   );
   const build = documents.find((one) => one.dryfit === 'build');
   const bench = documents.find((one) => one.dryfit === 'bench');
-  return { build: build ?? {}, bench, other: !build || documents.some((one) => one !== build && one !== bench) };
+  const beside = documents.filter((one) => one.dryfit === 'shops' || (one.dryfit === 'build' && one !== build));
+  const known = new Set([build, bench, ...beside]);
+  return { build: build ?? {}, bench, beside, other: !build || documents.some((one) => !known.has(one)) };
 }

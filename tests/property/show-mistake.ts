@@ -5,7 +5,7 @@ import type { Check } from '../../server/src/checks/check';
 import { Workspace } from '../../server/src/library/workspace';
 import { analyseMarked } from '../support/marked';
 import { luck } from './draw/luck';
-import { benchUri, buildUri, type GeneratedBuild, generated } from './generated-build';
+import { benchUri, besideUri, buildUri, type GeneratedBuild, generated } from './generated-build';
 import { isClass, type Pair, suits, type Way, waysFor } from './lay-over';
 import { type Example, readExample } from './read-yaml';
 import { seeds } from './seeds';
@@ -22,12 +22,20 @@ export interface Shown {
   readonly good: Example;
 }
 
-/** The pair of files as one check sees it. */
-export function judged({ build, bench }: Pair, seed: number, check: Check): Analysis {
+/** A build as files, with its bench and what stands beside it. */
+export function filesOf({ build, bench, beside = [] }: Pair, seed: number): ReadonlyMap<string, string> {
   const chance = luck(seed);
+  return new Map([
+    [buildUri, writeYaml(build, chance)],
+    [benchUri, writeYaml(bench, chance)],
+    ...beside.map((one, i) => [besideUri(i), writeYaml(one, chance)] as const),
+  ]);
+}
+
+/** The files as one check sees them. */
+export function judged(pair: Pair, seed: number, check: Check): Analysis {
   const workspace = new Workspace();
-  workspace.set(buildUri, writeYaml(build, chance));
-  workspace.set(benchUri, writeYaml(bench, chance));
+  for (const [uri, text] of filesOf(pair, seed)) workspace.set(uri, text);
   return analyse(workspace, buildUri, { checks: [check] })!;
 }
 
