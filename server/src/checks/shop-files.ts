@@ -2,7 +2,6 @@
 import type { Pointable } from '../build/fact';
 import { type Finding, type Fix, fingerprintOf, type Severity } from '../build/finding';
 import type { ShopsFileFacts } from '../build/generated/facts';
-import { kidOf, type Slot } from '../build/slot';
 import type { SourceFile } from '../build/source-file';
 import type { Workspace } from '../library/workspace';
 import { rateOf, type ShopFacts } from '../plan/order-shops';
@@ -25,7 +24,7 @@ type Name = (typeof shopFindingNames)[number];
 export function shopFindings(workspace: Workspace, file: SourceFile): readonly Finding[] {
   if (!file.documents.some((document) => document.kind === 'shops')) return [];
   const all = workspace.shops();
-  const known = partsSpokenOf(workspace);
+  const known = [...workspace.parts().keys()];
   return all.filter((facts) => facts.where?.file === file.uri).flatMap((facts) => inFile(facts, all, known));
 }
 
@@ -68,16 +67,17 @@ function inFile(file: ShopsFileFacts, all: readonly ShopsFileFacts[], known: rea
       );
     tiers(shop, say);
     amounts(shop, say);
-    for (const [part, offers] of shop.offers?.entries ?? [])
-      if (known.length > 0 && !known.includes(part)) {
-        const near = nearest(part, known);
+    for (const [part, offers] of shop.offers?.entries ?? []) {
+      // Other ids may be those that builds order by; only one that is nearly a part's is a slip.
+      const near = known.includes(part) ? undefined : nearest(part, known);
+      if (near)
         say(
           'offer-part-unknown',
           'information',
           { ...offers, text: part },
-          `No parts file and no \`sold-as:\` of this workspace has \`${part}\`, so nobody will order it.${near ? ` Did you mean \`${near}\`?` : ''}`,
+          `No parts file has \`${part}\`, so nobody orders it by that name. Did you mean \`${near}\`?`,
         );
-      }
+    }
   }
   return found;
 }
@@ -136,15 +136,3 @@ function amounts(shop: ShopFacts, say: Say): void {
 }
 
 const entryOf = (shop: ShopFacts, id: string): Pointable => ({ at: shop.where!, text: id });
-
-/** Ids of parts files, and those that builds order by. */
-function partsSpokenOf(workspace: Workspace): readonly string[] {
-  const said = (slot: Slot | undefined): readonly string[] =>
-    (slot?.kids ?? []).flatMap((kid) =>
-      kid.key === 'sold-as' && kid.node.is === 'scalar' ? [kid.node.text] : said(kid),
-    );
-  const builds = workspace
-    .documents('build')
-    .flatMap(({ document }) => [...said(kidOf(document.slot, 'parts')), ...said(kidOf(document.slot, 'packs'))]);
-  return [...workspace.parts().keys(), ...builds];
-}

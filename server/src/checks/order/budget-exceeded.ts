@@ -48,7 +48,7 @@ parts:
   motors:
     count: 4
     sold-as: motor-a
-budget: 90 EUR
+budget: 70 EUR
 ---
 dryfit: shops
 shops:
@@ -57,6 +57,6 @@ shops:
     flat: 5
     offers:
       motor-a:
-        - price: 19.90
+        - price: 15.90
 `,
 });
