@@ -1,7 +1,10 @@
 /** A real repository changed in each way that builders change theirs, and the review a careful friend would write of it. Needs `npm run build`. */
-import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
 import { club } from './club';
 import { Repository } from './repository';
+
+// Each starts processes, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const repository = new Repository(club);
 const wren = 'builds/wren.dryfit.yaml';

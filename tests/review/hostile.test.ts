@@ -1,9 +1,12 @@
 /** A repository from a stranger: nothing outside is read, nothing in it is run, and no word of it becomes markup. Needs `npm run build`. */
 import { chmodSync, existsSync, mkdirSync, rmSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
 import { club } from './club';
 import { Repository } from './repository';
+
+// Each starts processes, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const repository = new Repository(club);
 const outside = new Repository({ 'secret.dryfit.yaml': 'dryfit: build\nname: Nobody may read this\n' });

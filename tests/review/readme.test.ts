@@ -1,7 +1,7 @@
 /** What README offers for reviewing in git: it is YAML, and each of its commands runs. Needs `npm run build`. */
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { parse } from 'yaml';
 import { club } from './club';
 import { Repository } from './repository';
@@ -14,6 +14,9 @@ const files = [...section.matchAll(/```yaml\n# (\S+)\n([\s\S]*?)```/g)].map(([, 
   text: text!,
 }));
 const hooks = readFileSync(path.join(root, '.pre-commit-hooks.yaml'), 'utf8');
+
+// Each starts processes, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const repository = new Repository(club);
 afterAll(() => repository.done());

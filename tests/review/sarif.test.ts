@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { Ajv } from 'ajv';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { analyse } from '../../server/src/analysis';
 import { allChecks } from '../../server/src/checks/generated/all';
 import { sarif } from '../../server/src/report/sarif';
@@ -84,6 +84,9 @@ const found = (log: Log): Map<string, string> =>
       `${result.ruleId} ${result.message.text}`,
     ]),
   );
+
+// Each starts processes, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const repository = new Repository({
   ...club,

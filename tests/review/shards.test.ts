@@ -1,9 +1,12 @@
 /** Shares of the files for a matrix of machines, what changed since a version, and a line a file. Needs `npm run build`. */
-import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
 import { shardOf } from '../../server/src/cli/shard';
 import { sampleNames, sampleText } from '../support/samples';
 import { club } from './club';
 import { Repository } from './repository';
+
+// Each starts processes, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const repository = new Repository({
   ...club,

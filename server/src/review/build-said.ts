@@ -10,6 +10,8 @@ import { nowhere, type Said, type SaidMap, saidOf, saidOfUsers, usedIds } from '
 /** Enough to tell how an unchanged build is affected. */
 export interface Narrowed {
   readonly ids: ReadonlySet<string>;
+  /** Fields that may differ in what they name; absent when any may. */
+  readonly keys: ReadonlySet<string> | undefined;
   /** Another bench or other settings may apply. */
   readonly around: boolean;
 }
@@ -26,7 +28,7 @@ export function buildSaid(
   const find = workspace.finder(file.uri);
   builds.forEach((document, i) => {
     const layer = { slot: document.slot!, document, file: file.uri };
-    for (const [path, said] of narrowed ? saidOfUsers(layer, find, narrowed.ids) : saidOf(layer, find))
+    for (const [path, said] of narrowed ? saidOfUsers(layer, find, narrowed.ids, narrowed.keys) : saidOf(layer, find))
       out.set(i === 0 ? path : `${i + 1}: ${path}`, i === 0 ? said : { ...said, head: `${i + 1}: ${said.head}` });
   });
   if (!narrowed || narrowed.around) {

@@ -1,4 +1,5 @@
 /** Which builds differ between two versions: those whose words changed, and those that draw on something that changed. Others are not looked at. */
+import { kidOf } from '../build/slot';
 import type { SourceFile } from '../build/source-file';
 import { folderOf } from '../library/workspace';
 import { buildSaid, documentSaid, type Narrowed, offersById } from './build-said';
@@ -67,7 +68,9 @@ function* differing(
     if (pair.after !== undefined) seen.add(pair.after);
     yield compared(before.workspace.get(pair.before ?? ''), after.workspace.get(pair.after ?? ''));
   }
-  const ids = new Set([...touchedIds(library, [before.workspace, after.workspace]), ...changedOffers(sides)]);
+  const touched = touchedIds(library, [before.workspace, after.workspace]);
+  const keys = changedKeys(library, touched, sides);
+  const ids = new Set([...touched, ...changedOffers(sides)]);
   const allPlain = arePlain(ids);
   const folders = changedSurroundings(sides, pairs);
   if (ids.size === 0 && folders.length === 0) return;
@@ -77,10 +80,28 @@ function* differing(
     if (!around && !mentions(text, ids, allPlain)) continue;
     const file = readSame(sides, uri);
     if (!holdsBuild(file)) continue;
-    const found = compared(file, file, { ids, around });
+    const found = compared(file, file, { ids, keys, around });
     // A word about a part that means nothing to any check.
     if (found.changes.some((change) => change.own || !isOnlyWords(change.path))) yield found;
   }
+}
+
+/** The fields that may differ, when parts only changed and none holds another part whose fields are deeper. */
+function changedKeys(
+  library: readonly PartChange[],
+  touched: ReadonlySet<string>,
+  { before, after }: Sides,
+): ReadonlySet<string> | undefined {
+  const holdsOther = [...touched].some((id) =>
+    [before, after].some(({ workspace }) =>
+      workspace
+        .parts()
+        .get(id)
+        ?.some(({ layer }) => usedIds(layer.slot).length > (kidOf(layer.slot, 'use') ? 1 : 0)),
+    ),
+  );
+  if (holdsOther || library.some(({ is }) => is !== 'changed')) return undefined;
+  return new Set(['use', 'kind', ...library.flatMap(({ fields }) => fields.map(({ path }) => path.split('.')[0]!))]);
 }
 
 function changedOffers({ before, after }: Sides): readonly string[] {

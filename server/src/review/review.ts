@@ -136,14 +136,14 @@ function statusOf({ before, after, changes }: DifferingBuild, findings: FindingC
     : 'formatting';
 }
 
-/** Which of the changed parts a build draws on. */
-function drawn({ saidBefore, saidAfter }: DifferingBuild, library: readonly PartChange[]): ReadonlySet<string> {
-  const used = new Set<string>();
-  for (const said of [saidBefore, saidAfter])
-    for (const { at, through } of said.values()) if (through) used.add(`${at.file} ${at.path.split('.', 2)[1]}`);
+/** Which of the changed parts show in what differs in a build. */
+function drawn({ changes }: DifferingBuild, library: readonly PartChange[]): ReadonlySet<string> {
+  const shows = new Set<string>();
+  for (const { beforeAt, afterAt } of changes)
+    for (const at of [beforeAt, afterAt]) if (at) shows.add(`${at.file} ${at.path.split('.', 2)[1]}`);
   return new Set(
     library.flatMap(({ file, fromFile, id, was }) =>
-      used.has(`${file} ${id}`) || used.has(`${fromFile ?? file} ${was ?? id}`) ? [`${file} ${id}`] : [],
+      shows.has(`${file} ${id}`) || shows.has(`${fromFile ?? file} ${was ?? id}`) ? [`${file} ${id}`] : [],
     ),
   );
 }

@@ -28,14 +28,27 @@ export function saidOf(layer: Layer, find: FindPart): SaidMap {
   return out;
 }
 
-/** Only of the parts and packs of a build that use one of the ids: what the others say is known to be the same. */
-export function saidOfUsers(layer: Layer, find: FindPart, ids: ReadonlySet<string>): SaidMap {
+/**
+ * Only of the parts and packs of a build that use one of the ids: what the others say is known to be the same.
+ * @param keys fields that may differ in what the ids name, when that is known
+ */
+export function saidOfUsers(
+  layer: Layer,
+  find: FindPart,
+  ids: ReadonlySet<string>,
+  keys: ReadonlySet<string> | undefined,
+): SaidMap {
   const out = new Map<string, Said>();
   for (const section of ['parts', 'packs'])
     for (const slot of kidOf(layer.slot, section)?.kids ?? []) {
+      const used = usedIds(slot);
+      if (!used.some((id) => ids.has(id))) continue;
       const path = `${section}.${slot.key}`;
-      if (usedIds(slot).some((id) => ids.has(id)))
-        sayValue([{ ...layer, slot }], find, path, headOf(section, slot.key, ''), out);
+      const head = headOf(section, slot.key, '');
+      // Keys are those of the part itself, not of one inside it.
+      const narrow = keys && used.length === 1 && kidOf(slot, 'use') ? keys : undefined;
+      if (narrow && slot.node.is === 'map') sayMap([{ ...layer, slot }], find, path, head, out, narrow);
+      else sayValue([{ ...layer, slot }], find, path, head, out);
     }
   return out;
 }
@@ -48,10 +61,18 @@ export const sameSaid = (a: Said | undefined, b: Said | undefined): boolean =>
 const sameRows = (a: readonly string[], b: readonly string[]): boolean =>
   a.length === b.length && [...a].sort().join('\n') === [...b].sort().join('\n');
 
-function sayMap(layers: readonly Layer[], find: FindPart, path: string, head: string, out: Map<string, Said>): void {
+function sayMap(
+  layers: readonly Layer[],
+  find: FindPart,
+  path: string,
+  head: string,
+  out: Map<string, Said>,
+  only?: ReadonlySet<string>,
+): void {
   const all = followUses(layers, find);
   const keys = new Set(all.flatMap((layer) => layer.slot.kids.map((kid) => kid.key)));
   for (const key of keys) {
+    if (only && !only.has(key)) continue;
     const kids = all.flatMap((layer) => {
       const kid = kidOf(layer.slot, key);
       return kid && kid.node.is !== 'empty' ? [{ ...layer, slot: kid }] : [];
