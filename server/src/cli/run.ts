@@ -1,4 +1,5 @@
 /** The command line: reads the words, hands them to one command, turns the outcome into an exit code. Judges and words no build. */
+import { assemble } from './assemble';
 import { card } from './card';
 import { check } from './check';
 import { consensus } from './consensus';
@@ -45,6 +46,8 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
   dryfit order FILE…                the cheapest split over the shops, proved; several files order together
       --shops-at-most N, --prefer SHOP, --without SHOP, --keep-from
       --format text|json|markdown|csv, --seconds N   exit code 1 when a part is missing or the budget is broken
+  dryfit assemble FILE              tools, joints, wires, and the order of work with its gates
+      --format text|markdown|json, --tick GATE   writes a passed gate into the build
   dryfit explain [CHECK…]           what a check is about; all of them when none is named
       --format text|json|markdown
   dryfit lsp                        the language server on stdio, for any editor
@@ -61,6 +64,7 @@ const commands: Readonly<Record<string, (args: readonly string[], console: Conso
   harness,
   consensus,
   order,
+  assemble,
   explain,
   review,
 };

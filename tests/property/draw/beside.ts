@@ -8,8 +8,29 @@ export interface Beside {
 }
 
 /** @param plain the same build with its values inline */
-export function besideOf(luck: Luck, build: Branch, plain: Branch): Beside {
+/** In the order of the work. */
+const gates = [
+  'dry-fit',
+  'harness',
+  'joints',
+  'motor-wires',
+  'first-power',
+  'rails',
+  'receiver',
+  'video',
+  'motors-turn',
+  'closed',
+  'weighed',
+  'first-hover',
+];
+
+const datesOf = (names: readonly string[]): Branch =>
+  Object.fromEntries(names.map((name, i) => [name, `2026-11-${10 + i}`]));
+
+export function besideOf(luck: Luck, described: Branch, plain: Branch): Beside {
   const references = luck.often(12) ? referencesOf(luck, plain) : [];
+  const passed = luck.often(8) ? gates.slice(0, luck.between(1, gates.length)) : [];
+  const build = passed.length > 0 ? { ...described, gates: datesOf(passed) } : described;
   if (!luck.often(45)) return { build, beside: references };
   const shops = ['pellam', 'tarn'];
   const ordered = luck.often(70);

@@ -2,6 +2,7 @@
 import type { Read } from '../quantity';
 import { type CellCount, type CellRange, readCellCount, readCellRange } from './cells';
 import { type FrequencyRange, readFrequencyRange } from './frequency-range';
+import { type PassedGate, readGate } from './gate';
 import { readShortCurrent, type ShortCurrent } from './limit';
 import { type Money, readMoney } from './money';
 import { type BoardMount, type MotorMount, readBoardMount, readMotorMount } from './mount';
@@ -39,6 +40,7 @@ export interface Notations {
   rail: Rail;
   money: Money;
   date: string;
+  gate: PassedGate;
   number: number;
   count: number;
   flag: boolean;
@@ -67,6 +69,7 @@ export const readers: { readonly [N in Notation]: (text: string) => Read<Notatio
   rail: readRail,
   money: readMoney,
   date: readDate,
+  gate: readGate,
   number: readNumber,
   count: readCount,
   flag: readFlag,
