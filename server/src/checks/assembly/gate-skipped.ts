@@ -51,6 +51,8 @@ packs:
 gates:
   dry-fit: 2026-11-18
   harness: 2026-11-18
+  joints: 2026-11-19
+  motor-wires: 2026-11-19
   first-power: 2026-11-20
 `,
 });

@@ -2,7 +2,6 @@
 
 import { gateStates } from '../../plan/assembly-steps';
 import { check } from '../check';
-import { write } from '../edit';
 
 export default check({
   id: 'gate-void',
@@ -14,19 +13,14 @@ export default check({
   source: 'the build itself',
   needs: { gates: 'build.gates' },
   judge(_, craft) {
-    return gateStates(craft).flatMap(({ gate, is, date, print }) => {
+    return gateStates(craft).flatMap(({ gate, is, date }) => {
       const fact = craft.said.gates?.entries.get(gate);
-      if (!fact || (is !== 'void' && is !== 'unbound')) return [];
+      if (!fact || is !== 'void') return [];
       return [
         {
           at: fact,
           apart: gate,
-          severity: is === 'void' ? ('warning' as const) : ('information' as const),
-          message:
-            is === 'void'
-              ? `What the gate \`${gate}\` vouches for was changed since it was passed on ${date}. Test again, then write the day of that test.`
-              : `The gate \`${gate}\` was passed on ${date}, with nothing to tell whether that still holds. Write its print beside the date when nothing was changed since.`,
-          fixes: is === 'unbound' ? [write(fact, `${date} (${print})`)] : [],
+          message: `What the gate \`${gate}\` vouches for was changed since it was passed on ${date}. Test again, then \`dryfit assemble FILE --tick ${gate}\` writes the new date.`,
         },
       ];
     });
@@ -45,6 +39,6 @@ name: Example
 setup:
   failsafe: drop
 gates:
-  receiver: 2026-11-20 (cb7363)
+  receiver: 2026-11-20
 `,
 });
