@@ -4,11 +4,13 @@ import { card } from './card';
 import { check } from './check';
 import { consensus } from './consensus';
 import { CannotRun, type Console } from './console';
+import { delivery } from './delivery';
 import { explain } from './explain';
 import { harness } from './harness';
 import { order } from './order';
 import { point } from './point';
 import { review } from './review';
+import { setup } from './setup';
 import { vary } from './vary';
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
@@ -48,6 +50,10 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --format text|json|markdown|csv, --seconds N   exit code 1 when a part is missing or the budget is broken
   dryfit assemble FILE              tools, joints, wires, and the order of work with its gates
       --format text|markdown|json, --tick GATE   writes a passed gate into the build
+  dryfit setup FILE                 what the firmware is told, port by port, and how the packs are charged
+      --format text|markdown|json
+  dryfit delivery FILE [motors.weight="32.4 g" …]   what came against what the file says
+      --weighed "642 g", --write    writes it into the build with its origin; exit code 1 when it differs by 5 %
   dryfit explain [CHECK…]           what a check is about; all of them when none is named
       --format text|json|markdown
   dryfit lsp                        the language server on stdio, for any editor
@@ -65,6 +71,8 @@ const commands: Readonly<Record<string, (args: readonly string[], console: Conso
   consensus,
   order,
   assemble,
+  setup,
+  delivery,
   explain,
   review,
 };

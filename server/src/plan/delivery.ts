@@ -1,0 +1,107 @@
+/** What came against what the file says: one value measured, its difference, and the edit that writes it back with its origin. Changes nothing by itself. */
+import type { Craft } from '../build/craft';
+import type { Fact, Facts } from '../build/fact';
+import type { Edit } from '../build/finding';
+import { fieldsAt, kidOf, type Slot } from '../build/slot';
+import type { SourceFile } from '../build/source-file';
+import { readers } from '../text/notation';
+import { splitOrigin } from '../text/origin';
+import { readQuantity } from '../text/quantity';
+
+export interface Arrived {
+  /** As named: `motors.weight`, `packs.main.weight`, `flight.weighed`. */
+  readonly path: string;
+  readonly came: string;
+  /** As the file has it, and whose word that is. */
+  readonly expected: string | undefined;
+  readonly trust: string | undefined;
+  /** Share by which it differs, for a number. */
+  readonly off: number | undefined;
+  readonly edit: Edit;
+}
+
+export type Arrival = { readonly ok: true; readonly arrived: Arrived } | { readonly ok: false; readonly why: string };
+
+const no = (why: string): Arrival => ({ ok: false, why });
+
+/** @param words `motors.weight`; @param value as on the scale, `32.4 g`; @param date YYYY-MM-DD */
+export function arrival(file: SourceFile, craft: Craft, words: string, value: string, date: string): Arrival {
+  const keys = words.replace(/^parts\./, '').split('.');
+  const key = keys.at(-1)!;
+  const document =
+    file.documents.find(
+      ({ kind, slot }) => kind === 'build' && slot && kidOf(slot, 'name')?.node.span.start === craft.where.span.start,
+    ) ?? file.documents.find(({ kind }) => kind === 'build');
+  const first = keys[0]!;
+  const road = first === 'packs' || first === 'flight' ? keys : ['parts', ...keys];
+  let holder: Slot | undefined = document?.slot;
+  for (const step of road.slice(0, -1)) holder = kidOf(holder, step);
+  if (!holder || !document) return no(`The build has no \`${road.slice(0, -1).join('.')}\`.`);
+  const field = fieldsAt(holder.field, holder.node)?.fields[key];
+  if (!field) return no(`\`${road.slice(0, -1).join('.')}\` has no field \`${key}\`.`);
+  if (field.is !== 'quantity' && field.is !== 'notation' && field.is !== 'term')
+    return no(`\`${words}\` is no single value.`);
+  const read =
+    field.is === 'quantity'
+      ? readQuantity(value, field.dimension, field.about.examples?.[0])
+      : field.is === 'notation'
+        ? readers[field.notation](value)
+        : undefined;
+  if (read && !read.ok) return no(`${words}: ${read.why}.`);
+  if (field.is === 'term' && !field.terms.some(({ term }) => term === value))
+    return no(`${words}: \`${value}\` is none of ${field.terms.map(({ term }) => term).join(', ')}.`);
+  const known = factAt(craft, road);
+  const { said, origin } = splitOrigin(value);
+  const measured = field.is === 'quantity' && origin.trust === 'unsaid';
+  const text = measured ? `${said} (${field.dimension === 'mass' ? 'weighed' : 'measured'} ${date})` : value;
+  const number = read?.ok && typeof read.value === 'number' ? read.value : undefined;
+  return {
+    ok: true,
+    arrived: {
+      path: road.join('.'),
+      came: text,
+      expected: known?.text,
+      trust: known?.origin.word,
+      off:
+        number !== undefined && typeof known?.value === 'number' && known.value !== 0
+          ? number / known.value - 1
+          : undefined,
+      edit: editFor(file, holder, key, text),
+    },
+  };
+}
+
+/** The value where it stands, or a line of its own behind the last one of the part. */
+function editFor(file: SourceFile, holder: Slot, key: string, text: string): Edit {
+  const own = kidOf(holder, key);
+  if (own && own.node.is === 'scalar') return { file: file.uri, span: own.node.span, text };
+  const first = holder.kids.find((kid) => kid.keySpan);
+  const end = file.text.includes('\r\n') ? '\r\n' : '\n';
+  const at = first?.keySpan?.start ?? holder.node.span.start;
+  const indent = /[^\n]*$/.exec(file.text.slice(0, at))![0];
+  // In braces, or where the first key shares its line, the new one goes before it on the same line.
+  if (!/^ *$/.test(indent)) return { file: file.uri, span: { start: at, end: at }, text: `${key}: ${text}, ` };
+  const behind = kidOf(holder, 'use') ?? first;
+  const stop = behind?.node.is === 'scalar' ? lineEnd(file.text, behind.node.span.end) : at;
+  return stop === at
+    ? { file: file.uri, span: { start: at, end: at }, text: `${key}: ${text}${end}${indent}` }
+    : { file: file.uri, span: { start: stop, end: stop }, text: `${end}${indent}${key}: ${text}` };
+}
+
+function lineEnd(text: string, from: number): number {
+  const at = text.indexOf('\n', from);
+  if (at < 0) return text.length;
+  return text[at - 1] === '\r' ? at - 1 : at;
+}
+
+function factAt(craft: Craft, road: readonly string[]): Fact<unknown> | undefined {
+  let here: unknown = craft.said;
+  for (const key of road) {
+    if (typeof here !== 'object' || here === null) return undefined;
+    const table = here as { readonly is?: string; readonly entries?: ReadonlyMap<string, unknown> };
+    here = table.is === 'table' ? table.entries?.get(key) : (here as Facts & Record<string, unknown>)[key];
+  }
+  return typeof here === 'object' && here !== null && (here as Fact<unknown>).is === 'fact'
+    ? (here as Fact<unknown>)
+    : undefined;
+}
