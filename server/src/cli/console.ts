@@ -5,6 +5,8 @@ export interface Console {
   readonly today: string;
   out(text: string): void;
   err(text: string): void;
+  /** All of standard input. */
+  in?(): string;
 }
 
 /** A sentence for the builder; ends the command with exit code 2. */

@@ -1,5 +1,5 @@
 /** Entry of the command line in Node: nothing but the process around it. */
-import { writeSync } from 'node:fs';
+import { readFileSync, writeSync } from 'node:fs';
 import process from 'node:process';
 import packageJson from '../../../package.json' with { type: 'json' };
 import { run } from './run';
@@ -31,6 +31,7 @@ if (process.argv[2] === 'lsp') {
       today: new Date().toISOString().slice(0, 10),
       out: (text) => write(1, text),
       err: (text) => write(2, text),
+      in: () => (process.stdin.isTTY ? '' : readFileSync(0, 'utf8')),
     },
     packageJson.version,
   );

@@ -8,6 +8,7 @@ import { delivery } from './delivery';
 import { explain } from './explain';
 import { harness } from './harness';
 import { order } from './order';
+import { part } from './part';
 import { point } from './point';
 import { review } from './review';
 import { setup } from './setup';
@@ -56,6 +57,9 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --weighed "642 g", --write    writes it into the build with its origin; exit code 1 when it differs by 5 %
   dryfit explain [CHECK…]           what a check is about; all of them when none is named
       --format text|json|markdown
+  dryfit part --kind KIND < TEXT    text from a seller's page as an entry of a parts file, each value with its words
+      --id ID, --format yaml|json   exit code 1 when nothing was recognised
+      --typical                     usual values, marked (estimate), where the page says nothing
   dryfit lsp                        the language server on stdio, for any editor
   dryfit --version, dryfit --help
 
@@ -68,6 +72,7 @@ const commands: Readonly<Record<string, (args: readonly string[], console: Conso
   vary,
   point,
   harness,
+  part,
   consensus,
   order,
   assemble,

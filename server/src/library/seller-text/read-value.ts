@@ -1,0 +1,252 @@
+/** Reads what a seller wrote as the value of one field, in our notation, or not at all. Never fills in what is not there. */
+import { type Notation, readers } from '../../text/notation';
+import { readQuantity } from '../../text/quantity';
+import { type Dimension, mayBeBare, units } from '../../text/units';
+import { type Field, isLeaf, type QuantityField, type TermField } from '../../vocabulary/field';
+import { no, sayings, unitWords, yes } from './labels';
+import { fold, plainSigns } from './text';
+
+export interface Said {
+  readonly key: string;
+  readonly field: Field;
+  readonly text: string;
+  /** The brackets behind the label. */
+  readonly aside: string;
+  /** Whether the label stands right before the value, so that a bare number or yes may be meant. */
+  readonly labelled: boolean;
+}
+
+/** Text, list of texts, or a map of texts, as it will stand in the file. */
+export type Written = string | readonly string[] | { readonly [key: string]: Written };
+
+export function readAs(said: Said): Written | undefined {
+  const { field } = said;
+  const text = plainSigns(said.text);
+  if (field.is === 'list') return listOf(said, text);
+  if (field.is === 'map' && field.fields.voltage && field.fields.current) return rail(text, field.fields);
+  if (field.is === 'table' && field.of.is === 'map' && field.of.fields.voltage) return rails(text, field.of.fields);
+  return isLeaf(field) ? oneOf(said, text) : undefined;
+}
+
+function oneOf(said: Said, text: string): string | undefined {
+  const { field } = said;
+  if (field.is === 'quantity') return quantitiesIn(text, field, said)[0];
+  if (field.is === 'term') return termsIn(said.key, field, text)[0];
+  if (field.is === 'text') return sayingOf(said.key, text) ?? familyIn(said, text);
+  if (field.is !== 'notation') return undefined;
+  const found = notationIn(field.notation, text, said);
+  return found !== undefined && readers[field.notation](found).ok ? found : undefined;
+}
+
+function listOf(said: Said, text: string): readonly string[] | undefined {
+  const { field } = said;
+  if (field.is !== 'list') return undefined;
+  const { of } = field;
+  const found =
+    of.is === 'term'
+      ? termsIn(said.key, of, spread(text))
+      : of.is === 'quantity'
+        ? quantitiesIn(spread(text), of, said)
+        : of.is === 'notation'
+          ? text
+              .split(/\s*[/,;+]\s*|\s+(?:and|und|et|or|oder|ou)\s+/)
+              .flatMap((piece) => oneOf({ ...said, field: of }, piece) ?? [])
+          : [];
+  const unique = [...new Set(found)];
+  return unique.length > 0 ? unique : undefined;
+}
+
+/** `25/200/400 mW` means a unit each, `DShot150 / 300` a name each. */
+function spread(text: string): string {
+  return text
+    .replace(/(\d+(?:\s*[/|,]\s*\d+)+)\s*(mW|W|mm)\b/gi, (_, numbers: string, unit: string) =>
+      numbers
+        .split(/\s*[/|,]\s*/)
+        .map((number) => `${number} ${unit}`)
+        .join(', '),
+    )
+    .replace(/(DShot)\s*(\d+(?:\s*[/,-]\s*\d{3,4})+)/gi, (_, name: string, numbers: string) =>
+      numbers
+        .split(/\s*[/,-]\s*/)
+        .map((number) => `${name}${number}`)
+        .join(', '),
+    );
+}
+
+const number = String.raw`[+-]?\d+(?:\.\d+)?`;
+const withUnit = new RegExp(`(?<![\\d.a-z])(${number})\\s*(rpm/v|[a-zµμω]+|["%°])?`, 'gi');
+
+function quantitiesIn(text: string, field: QuantityField, { aside, labelled }: Said): readonly string[] {
+  const { dimension } = field;
+  const known = spellings(dimension);
+  const lower = text.toLowerCase();
+  const all = [...lower.matchAll(withUnit)];
+  const found = all.flatMap(([, digits, unit]) => {
+    const ours = unit === undefined ? undefined : known.get(unit);
+    return ours ? [`${digits} ${ours}`] : [];
+  });
+  // `120C` and `1750KV` stick to their unit, which the trade writes apart or not at all.
+  const bare = all[0];
+  if (found.length === 0 && bare && labelled && bare[2] === undefined) {
+    const unit = known.get(aside.trim().toLowerCase());
+    if (unit) found.push(`${bare[1]} ${unit}`);
+    else if (mayBeBare(dimension)) found.push(bare[1]!);
+  }
+  return found.map((one) => spoken(one, dimension)).filter((one) => usual(one, field));
+}
+
+const spoken = (text: string, dimension: Dimension): string =>
+  mayBeBare(dimension) ? text.replace(/\s+\D+$/, '') : text.replace(/^\+/, '');
+
+function spellings(dimension: Dimension): ReadonlyMap<string, string> {
+  const ours = Object.keys(units[dimension]);
+  return new Map(ours.flatMap((unit) => (unitWords[unit] ?? []).map((word) => [word, unit] as const)));
+}
+
+/** A figure that the trade never has is a misread one. */
+function usual(text: string, field: QuantityField): boolean {
+  const read = readQuantity(text, field.dimension);
+  if (!read.ok) return false;
+  const [least, most] = (field.about.usual ?? []).map((bound) => readQuantity(bound, field.dimension));
+  return !(least?.ok && most?.ok) || (read.value >= least.value * 0.999 && read.value <= most.value * 1.001);
+}
+
+function sayingOf(key: string, text: string): string | undefined {
+  const folded = fold(text);
+  return Object.entries(sayings[key] ?? {}).find(([, pattern]) => pattern.test(folded))?.[0];
+}
+
+function termsIn(key: string, field: TermField, text: string): readonly string[] {
+  const terms = field.terms.map(({ term }) => term);
+  const said = sayingOf(key, text);
+  if (said !== undefined && terms.includes(said)) return [said];
+  const folded = fold(text);
+  let rest = folded;
+  const found: { term: string; at: number }[] = [];
+  // The longest first, and what is found is taken out: `RP-SMA plug` holds `SMA plug`.
+  for (const term of [...terms].sort((a, b) => b.length - a.length)) {
+    const pattern = fold(term)
+      .split(/[\s-]+/)
+      .map(escaped)
+      .join('[\\s-]*');
+    // A processor stands in a longer order number.
+    const match = new RegExp(
+      /^[A-Z]+\d{3}/.test(term) && key === 'mcu' ? pattern : `(?<![a-z0-9])${pattern}(?![a-z0-9])`,
+    ).exec(rest);
+    if (!match || (term.length < 2 && folded.length > 6)) continue;
+    found.push({ term, at: match.index });
+    rest = rest.slice(0, match.index) + ' '.repeat(match[0].length) + rest.slice(match.index + match[0].length);
+  }
+  const others = found.filter(({ term }) => term !== 'switchable');
+  if (terms.includes('switchable') && others.length > 1) return ['switchable'];
+  return found.sort((a, b) => a.at - b.at).map(({ term }) => term);
+}
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+
+/** The name of a family, when it is one word that stands behind its label alone. */
+function familyIn({ field, labelled }: Said, text: string): string | undefined {
+  if (field.is !== 'text' || field.family === undefined || !labelled) return undefined;
+  const word = /^[a-z][a-z0-9-]{2,20}$/i.exec(text.trim().replace(/\.$/, ''));
+  return word?.[0].toLowerCase();
+}
+
+function rail(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
+  const pair = pairsIn(text)[0];
+  if (!pair || !fields.voltage) return undefined;
+  return { voltage: `${pair[0]} V`, current: `${pair[1]} A` };
+}
+
+function rails(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
+  const pairs = pairsIn(text);
+  if (pairs.length === 0 || !fields.current) return undefined;
+  return Object.fromEntries(
+    pairs.map(([volts, amps]) => [`${volts}V`, { voltage: `${volts} V`, current: `${amps} A` }]),
+  );
+}
+
+const pairsIn = (text: string): readonly (readonly [string, string])[] =>
+  [...text.matchAll(/(\d+(?:\.\d+)?)\s*V\s*[@/:-]?\s*(\d+(?:\.\d+)?)\s*A\b/gi)].map((match) => [match[1]!, match[2]!]);
+
+const range = String.raw`\s*(?:-|/|to|bis|a|do)\s*`;
+
+function notationIn(notation: Notation, text: string, { aside, labelled }: Said): string | undefined {
+  const get = (pattern: RegExp, make: (match: RegExpExecArray) => string | undefined): string | undefined => {
+    const match = pattern.exec(text);
+    return match ? make(match) : undefined;
+  };
+  const screw = (thread: string | undefined): string => (thread ? ` M${thread}` : '');
+  switch (notation) {
+    case 'stator':
+      return get(/(?<![\d.])(\d{2})(\d{2}(?:\.5)?)(?![\d.]|\s*kv|\s*mah)/i, ([, a, b]) =>
+        Number(a) >= 6 && Number(a) <= 60 && Number(b) >= 2 && Number(b) <= 20 ? `${a}${b}` : undefined,
+      );
+    case 'cells':
+      return (
+        get(new RegExp(`(?<![\\d.])(\\d{1,2})\\s*S?${range}(\\d{1,2})\\s*S\\b`, 'i'), ([, a, b]) => `${a}S-${b}S`) ??
+        get(/(?<![\d.])(\d{1,2})S\b/i, ([, a]) => `${a}S`)
+      );
+    case 'pack-cells':
+      return get(/(?<![\d.])(\d{1,2})S(?:\s*(\d)P)?\b/i, ([, s, p]) => `${s}S${p && p !== '1' ? `${p}P` : ''}`);
+    case 'board-mount':
+    case 'motor-mount':
+      return get(
+        /(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)\s*(?:mm)?(?:[\s,(/-]*M(\d(?:\.\d)?))?/i,
+        ([, a, b, m]) => `${a}x${b}${screw(m)}`,
+      );
+    case 'screw':
+      return get(/\bM(\d(?:\.\d)?)\s*x\s*(\d{1,2})/i, ([, m, length]) => `M${m}x${length}`);
+    case 'thread':
+      return get(/\bM(\d(?:\.\d)?)\b/i, ([, m]) => `M${m}`);
+    case 'shaft':
+      return (
+        get(/\bM(\d)\b/i, ([, m]) => `M${m}`) ??
+        (labelled ? get(/(?<![\d.])(\d(?:\.\d)?)\s*mm/i, ([, d]) => `${d} mm`) : undefined)
+      );
+    case 'gauge':
+      return get(/(\d{1,2})\s*(?:#\s*)?AWG|AWG\s*#?\s*(\d{1,2})/i, ([, a, b]) => `${a ?? b} AWG`);
+    case 'short-current': {
+      const current = get(/(?<![\d.])(\d+(?:\.\d+)?)\s*A\b/i, ([, amps]) => amps);
+      const time = /(?<![\d.])(\d+)\s*(?:s|sec|seconds?|sek|sekunden|seg|segundos|secondes?|secondi)\b/i.exec(
+        `${text} ${plainSigns(aside)}`,
+      )?.[1];
+      return current === undefined ? undefined : `${current} A${time ? ` for ${time} s` : ''}`;
+    }
+    case 'supply-range':
+      return (
+        get(new RegExp(`(?<![\\d.])(\\d{1,2})\\s*S?${range}(\\d{1,2})\\s*S\\b`, 'i'), ([, a, b]) => `${a}S-${b}S`) ??
+        get(
+          new RegExp(`(?<![\\d.])(\\d+(?:\\.\\d+)?)\\s*V?${range}(\\d+(?:\\.\\d+)?)\\s*V\\b`, 'i'),
+          ([, a, b]) => `${a} V - ${b} V`,
+        ) ??
+        get(/(?<![\d.])(\d+(?:\.\d+)?)\s*V\b/i, ([, a]) => `${a} V`)
+      );
+    case 'frequency-range':
+      return get(
+        new RegExp(`(?<![\\d.])(\\d+(?:\\.\\d+)?)\\s*([MG]Hz)?${range}(\\d+(?:\\.\\d+)?)\\s*([MG])Hz`, 'i'),
+        ([, a, u, b, v]) => `${a} ${cased(u ?? `${v}Hz`)} - ${b} ${cased(`${v}Hz`)}`,
+      );
+    case 'size':
+      // Another order than length, width, height is not ours to turn round.
+      if (/^\s*(?:w|b|h|t|d)\b/i.test(aside) || /^\s*[hwbdt]\s*x/i.test(aside)) return undefined;
+      return get(
+        /(?<![\d.])(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*(?:mm)?(?:\s*x\s*(\d+(?:\.\d+)?))?\s*mm/i,
+        ([, a, b, c]) => `${a}x${b}${c ? `x${c}` : ''} mm`,
+      );
+    case 'propeller-size':
+      return get(
+        /(?<![\d.])(\d(?:\.\d{1,2})?)"?\s*x\s*(\d(?:\.\d{1,2})?)"?\s*x\s*(\d)(?![\d.])/i,
+        ([, a, b, c]) => `${a}x${b}x${c}`,
+      );
+    case 'count':
+      return labelled ? get(/(?<![\d.])(\d{1,3})(?![\d.])/, ([, n]) => n) : undefined;
+    case 'flag': {
+      const folded = fold(text);
+      return !labelled ? undefined : no.test(folded) ? 'no' : yes.test(folded) ? 'yes' : undefined;
+    }
+    default:
+      return undefined;
+  }
+}
+
+const cased = (unit: string): string => `${unit[0]!.toUpperCase()}Hz`;
