@@ -1,6 +1,8 @@
 /** The extension in a browser-hosted editor: the same server in a web worker, its files read through the editor. */
 import * as vscode from 'vscode';
 import { LanguageClient, type LanguageClientOptions } from 'vscode-languageclient/browser';
+import { type Ask, registerNewBuild } from './new-build.ts';
+import { registerNewPart } from './new-part.ts';
 import { registerShow } from './show.ts';
 
 let client: LanguageClient | undefined;
@@ -8,7 +10,11 @@ let client: LanguageClient | undefined;
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const output = vscode.window.createOutputChannel('Dryfit', { log: true });
   const watcher = vscode.workspace.createFileSystemWatcher('**/*.dryfit.{yaml,yml}');
-  context.subscriptions.push(output, watcher, ...registerShow());
+  const ask: Ask = async (method, params) => {
+    if (!client) throw new Error('The checker is not running.');
+    return client.sendRequest(method, params);
+  };
+  context.subscriptions.push(output, watcher, ...registerShow(), registerNewPart(ask), registerNewBuild(ask));
   const start = async (): Promise<void> => {
     const options: LanguageClientOptions = {
       documentSelector: [{ language: 'dryfit' }],

@@ -6,6 +6,8 @@ import { explainStart, restartAfterCrash } from './crash-policy.ts';
 export interface Checker extends vscode.Disposable {
   start(): Promise<void>;
   restart(): Promise<void>;
+  /** Asks the server; fails when none is running. */
+  ask<T>(method: string, params?: object): Promise<T>;
 }
 
 export function createChecker(module: string, output: vscode.LogOutputChannel): Checker {
@@ -40,6 +42,10 @@ export function createChecker(module: string, output: vscode.LogOutputChannel): 
     async restart() {
       await stop();
       await start();
+    },
+    async ask<T>(method: string, params?: object) {
+      if (!client) throw new Error('The checker is not running.');
+      return client.sendRequest<T>(method, params);
     },
     async dispose() {
       watcher.dispose();

@@ -4,6 +4,7 @@ import path from 'node:path';
 import { emitChecks } from './check-list.mjs';
 import { emitFacts } from './emit-facts.mjs';
 import { emitFields } from './emit-fields.mjs';
+import { emitLibrary } from './emit-library.mjs';
 import { emitValidators } from './emit-validators.mjs';
 import { openSchemas } from './schemas.mjs';
 
@@ -22,6 +23,14 @@ export function compileVocabulary() {
   const checks = path.join(root, 'server/src/checks');
   mkdirSync(path.join(checks, 'generated'), { recursive: true });
   write(path.join(checks, 'generated/all.ts'), emitChecks(checks));
+  const library = path.join(root, 'server/src/library/generated');
+  mkdirSync(library, { recursive: true });
+  write(path.join(library, 'samples.ts'), emitLibrary(readParts(path.join(root, 'samples/parts'))));
+}
+
+function readParts(folder) {
+  const names = readdirSync(folder).sort();
+  return names.map((name) => ({ name, text: readFileSync(path.join(folder, name), 'utf8').replaceAll('\r\n', '\n') }));
 }
 
 function readSchemas(folder) {

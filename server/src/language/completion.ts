@@ -12,6 +12,7 @@ import { type Cursor, cursorAt } from './cursor';
 import { familyWords } from './families';
 import { craftWith, fitting, type PartPlace } from './fit';
 import { summary } from './hover';
+import { buildsOffered } from './new-build';
 import { rangeOf } from './protocol';
 
 const most = 200;
@@ -22,7 +23,11 @@ export function complete(workspace: Workspace, uri: string, offset: number): rea
   const cursor = cursorAt(file.text, offset);
   const range = rangeOf(file, cursor.word);
   const proposals =
-    cursor.at === 'key' ? keys(file.text, offset, cursor) : values(workspace, uri, file.text, offset, cursor);
+    file.text.trim() === ''
+      ? [...kindLines(), ...wholeBuilds(workspace, uri)]
+      : cursor.at === 'key'
+        ? keys(file.text, offset, cursor)
+        : values(workspace, uri, file.text, offset, cursor);
   return proposals.slice(0, most).map((proposal, i) => ({
     label: proposal.label,
     kind: proposal.kind,
@@ -48,6 +53,16 @@ interface Proposal {
   readonly askAgain?: boolean;
   readonly data?: SwapData;
 }
+
+/** For a file that says nothing yet: a build of each class, of parts that fit. */
+const wholeBuilds = (workspace: Workspace, uri: string): readonly Proposal[] =>
+  buildsOffered(workspace, uri).map(([craft, build]) => ({
+    label: `a whole build: ${craft}`,
+    text: build.text,
+    kind: CompletionItemKind.Snippet,
+    detail: build.from === 'workspace' ? 'parts of this workspace' : 'sample parts, written out',
+    documentation: `\`\`\`yaml\n${build.text}\`\`\``,
+  }));
 
 /** What kind of file this is by its own first key, in the document around the cursor. */
 function rootAt(text: string, offset: number): MapField | undefined {

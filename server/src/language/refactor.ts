@@ -127,7 +127,7 @@ function moveOut(
 }
 
 /** The parts file that shares the most folders, the first by name among several; its map of parts must be the last thing in it. */
-function nearestParts(workspace: Workspace, uri: string): { file: SourceFile; slot: Slot } | undefined {
+export function nearestParts(workspace: Workspace, uri: string): { file: SourceFile; slot: Slot } | undefined {
   const shared = (other: string): number => {
     const [a, b] = [uri.split('/').slice(0, -1), other.split('/').slice(0, -1)];
     let n = 0;
@@ -159,9 +159,9 @@ function freeId(workspace: Workspace, part: Slot, kind: string): string {
   }
 }
 
-const lineEnd = (text: string): string => (/\r\n/.test(text) ? '\r\n' : '\n');
+export const lineEnd = (text: string): string => (/\r\n/.test(text) ? '\r\n' : '\n');
 
-function indentOf(text: string, offset: number): string {
+export function indentOf(text: string, offset: number): string {
   const start = text.lastIndexOf('\n', offset - 1) + 1;
   return text.slice(start, offset);
 }

@@ -10,6 +10,7 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { legend } from '../language/semantic-tokens';
 import { readShowing } from '../language/showing';
+import { answerBeginnings } from './beginnings';
 import { Publishing } from './publishing';
 import { answerRequests } from './requests';
 import { type ServerSettings, Session } from './session';
@@ -142,5 +143,6 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   });
 
   answerRequests(connection, session);
+  answerBeginnings(connection, session);
   connection.listen();
 }

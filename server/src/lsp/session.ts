@@ -38,6 +38,10 @@ export class Session {
     };
   }
 
+  today(): string {
+    return this.settings.today();
+  }
+
   analysisOf(uri: string): Analysis | undefined {
     const file = this.workspace.get(uri);
     if (!file) return undefined;

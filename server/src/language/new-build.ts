@@ -1,0 +1,227 @@
+/** A whole build for a class of craft, chosen part by part from a library so that the checks find nothing. Writes no file, and never calls clean what is not. */
+import { analyse } from '../analysis';
+import { kidOf } from '../build/slot';
+import { sampleLibrary } from '../library/generated/samples';
+import { type LibraryPart, Workspace } from '../library/workspace';
+import { readers } from '../text/notation';
+import { readQuantity } from '../text/quantity';
+import { roleKinds } from '../vocabulary/generated/fields';
+
+export interface Wish {
+  /** A term of `craft`, such as `freestyle-5`. */
+  readonly craft: string;
+  readonly cells: number;
+  /** in */
+  readonly propeller: number;
+}
+
+export interface NewBuild {
+  readonly text: string;
+  /** Errors and warnings that no choice of parts got rid of. */
+  readonly left: readonly string[];
+  readonly from: 'workspace' | 'samples';
+}
+
+/** What each class is mostly flown with. Common practice. */
+export const usualWish: Readonly<Record<string, Omit<Wish, 'craft'>>> = {
+  'whoop-65': { cells: 1, propeller: 1.22 },
+  'whoop-75': { cells: 1, propeller: 1.57 },
+  'ducted-2.5': { cells: 4, propeller: 2.5 },
+  'ducted-3': { cells: 4, propeller: 3 },
+  'open-3': { cells: 4, propeller: 3 },
+  'light-3.5': { cells: 4, propeller: 3.5 },
+  'freestyle-5': { cells: 6, propeller: 5.1 },
+  'race-5': { cells: 6, propeller: 5.1 },
+  'long-range-7': { cells: 6, propeller: 7 },
+  'lifter-10': { cells: 6, propeller: 10 },
+};
+
+/** Boards that fly and drive a craft, in the ways the trade sells them. */
+const brains: readonly (readonly string[])[] = [['stack'], ['all-in-one'], ['flight-controller', 'esc']];
+
+const needed = ['frame', 'propellers', 'motors'] as const;
+const carried = ['camera', 'video-transmitter', 'video-antenna'] as const;
+/** Without one of these there is still a craft; a library need not have them. */
+const dispensable = ['receiver', 'receiver-antenna', 'capacitor', 'buzzer', 'strap'] as const;
+
+/** Parts tried in one place; a library of thousands is not gone through whole. */
+const tried = 24;
+const passes = 2;
+
+/** @param uri where the file is going to be, which decides the bench and settings that count */
+export function newBuild(workspace: Workspace, wish: Wish, uri: string, today?: string): NewBuild | undefined {
+  return (
+    chosen(copyOf(workspace), wish, uri, today, 'workspace') ??
+    chosen(withSamples(copyOf(workspace), uri), wish, uri, today, 'samples')
+  );
+}
+
+const offered = new WeakMap<
+  Workspace,
+  { readonly version: number; readonly builds: readonly (readonly [string, NewBuild])[] }
+>();
+
+/** A whole build for each class that the library can make. Worked out anew only when a library has changed: it takes a good part of a second. */
+export function buildsOffered(workspace: Workspace, uri: string): readonly (readonly [string, NewBuild])[] {
+  const known = offered.get(workspace);
+  if (known?.version === workspace.version) return known.builds;
+  const builds = Object.entries(usualWish).flatMap(([craft, usual]) => {
+    const build = newBuild(workspace, { craft, ...usual }, uri);
+    return build ? [[craft, build] as const] : [];
+  });
+  offered.set(workspace, { version: workspace.version, builds });
+  return builds;
+}
+
+/** Trials must not be seen by anybody else. */
+function copyOf(workspace: Workspace): Workspace {
+  const copy = new Workspace();
+  for (const kind of ['parts', 'bench', 'settings'] as const)
+    for (const { file } of workspace.documents(kind)) copy.take(file);
+  return copy;
+}
+
+const sampleScheme = 'samples:/';
+
+function withSamples(workspace: Workspace, uri: string): Workspace {
+  // Only the samples: the workspace's own parts were tried before and didn't make a build.
+  for (const other of workspace.uris())
+    if (other !== uri && workspace.get(other)?.documents.some(({ kind }) => kind === 'parts')) workspace.delete(other);
+  for (const [name, text] of Object.entries(sampleLibrary)) workspace.set(`${sampleScheme}${name}`, text);
+  return workspace;
+}
+
+type Choice = ReadonlyMap<string, LibraryPart>;
+
+function chosen(
+  workspace: Workspace,
+  wish: Wish,
+  uri: string,
+  today: string | undefined,
+  from: NewBuild['from'],
+): NewBuild | undefined {
+  const candidates = new Map<string, readonly LibraryPart[]>();
+  const parts = [...workspace.parts().keys()].flatMap((id) => workspace.find(id, uri) ?? []);
+  const of = (role: string): readonly LibraryPart[] => {
+    const kind = role === 'pack' ? 'battery' : roleKinds[role as keyof typeof roleKinds];
+    const known =
+      candidates.get(role) ?? parts.filter((part) => part.kind === kind && suits(role, part, wish)).slice(0, tried);
+    candidates.set(role, known);
+    return known;
+  };
+  const score = (choice: Choice): { score: number; left: readonly string[] } => {
+    workspace.set(uri, compose(choice, wish, 'workspace', workspace));
+    const { findings = [], crafts = [] } = analyse(workspace, uri, { today }) ?? {};
+    const left = findings.filter((finding) => finding.severity !== 'information');
+    const points = findings.reduce(
+      (sum, { severity }) => sum + (severity === 'error' ? 400 : severity === 'warning' ? 20 : 1),
+      0,
+    );
+    return {
+      score: crafts.length === 0 ? Number.POSITIVE_INFINITY : points,
+      left: left.map((finding) => finding.message),
+    };
+  };
+  let best: { choice: Choice; score: number; left: readonly string[] } | undefined;
+  for (const brain of brains) {
+    const core = [...needed, 'pack', ...brain, ...carried];
+    if (core.some((role) => of(role).length === 0)) continue;
+    let choice: Choice = new Map(core.map((role) => [role, of(role)[0]!]));
+    let now = score(choice);
+    const improve = (role: string): void => {
+      for (const part of of(role)) {
+        if (choice.get(role) === part) continue;
+        const trial = new Map(choice).set(role, part);
+        const then = score(trial);
+        if (then.score < now.score) [choice, now] = [trial, then];
+      }
+    };
+    for (let pass = 0; pass < passes && now.score > 0; pass++) {
+      const before = now.score;
+      core.forEach(improve);
+      if (now.score === before) break;
+    }
+    // What may be left out comes last, and only where it is not what is wrong: some boards have a receiver of their own.
+    for (const role of dispensable) {
+      const trials = of(role).map((part) => {
+        const trial = new Map(choice).set(role, part);
+        return { trial, scored: score(trial) };
+      });
+      const good = trials
+        .filter(({ scored }) => scored.left.length <= now.left.length)
+        .sort((one, two) => one.scored.score - two.scored.score)[0];
+      if (good) [choice, now] = [good.trial, good.scored];
+    }
+    if (!best || now.left.length < best.left.length || (now.left.length === best.left.length && now.score < best.score))
+      best = { choice, ...now };
+  }
+  // Where the workspace's parts make no sound build, the samples may.
+  if (!best || (from === 'workspace' && best.left.length > 0)) return undefined;
+  workspace.delete(uri);
+  return { text: compose(best.choice, wish, from, workspace), left: best.left, from };
+}
+
+/** What the wish itself decides; everything else is for the checks. */
+function suits(role: string, part: LibraryPart, wish: Wish): boolean {
+  const said = (key: string): string | undefined => {
+    const node = kidOf(part.layer.slot, key)?.node;
+    return node?.is === 'scalar' ? node.text : undefined;
+  };
+  if (role === 'pack') {
+    const cells = readers['pack-cells'](said('cells') ?? '');
+    return cells.ok && cells.value.series === wish.cells;
+  }
+  if (role === 'propellers') {
+    const size = readers['propeller-size'](said('size') ?? '');
+    return size.ok && Math.abs(size.value.diameter / 0.0254 - wish.propeller) < 0.06 * wish.propeller;
+  }
+  if (role === 'frame') {
+    const largest = readQuantity(said('largest-propeller') ?? '', 'length');
+    return !largest.ok || Math.abs(largest.value / 0.0254 - wish.propeller) < 0.15 * wish.propeller;
+  }
+  return true;
+}
+
+function compose(choice: Choice, wish: Wish, from: NewBuild['from'], workspace: Workspace): string {
+  const lines = ['dryfit: build', `name: My ${wish.craft}`, `craft: ${wish.craft}`, '', 'parts:'];
+  const four = new Set(['motors', 'propellers']);
+  for (const [role, part] of choice) {
+    if (role === 'pack') continue;
+    lines.push(`  ${role}:`, ...(from === 'samples' ? valuesOf(part, workspace) : [`    use: ${part.id}`]));
+    if (four.has(role)) lines.push('    count: 4');
+  }
+  const pack = choice.get('pack');
+  const plug = pack && kidOf(pack.layer.slot, 'plug')?.node;
+  if (plug?.is === 'scalar')
+    lines.push('  battery-lead:', `    plug: ${plug.text}`, `    wire: ${leadFor(plug.text)}`, '    length: 80 mm');
+  lines.push(
+    '',
+    'packs:',
+    '  main:',
+    ...(pack ? (from === 'samples' ? valuesOf(pack, workspace) : [`    use: ${pack.id}`]) : []),
+  );
+  return `${lines.join('\n')}\n`;
+}
+
+/** The wire usually soldered to each plug. Common practice. */
+function leadFor(plug: string): string {
+  if (/^XT(?:90|150)|^AS150/.test(plug)) return '10 AWG';
+  if (/^XT60/.test(plug)) return '12 AWG';
+  return /^XT30/.test(plug) ? '16 AWG' : '20 AWG';
+}
+
+/** The part's own lines in the library, moved to where a build has them. */
+function valuesOf(part: LibraryPart, workspace: Workspace): readonly string[] {
+  const file = workspace.get(part.layer.file);
+  const kids = part.layer.slot.kids.filter((kid) => kid.keySpan && kid.key !== 'kind');
+  if (!file) return [];
+  return kids.flatMap((kid) => {
+    const start = file.text.lastIndexOf('\n', kid.keySpan!.start - 1) + 1;
+    const indent = kid.keySpan!.start - start;
+    return file.text
+      .slice(start, kid.node.span.end)
+      .trimEnd()
+      .split('\n')
+      .map((line) => `    ${line.slice(indent)}`.trimEnd());
+  });
+}

@@ -1,0 +1,59 @@
+/** Text from a seller's page as an entry to look over, and the edit that puts the entry into the nearest parts file. Writes nothing itself. */
+import type { TextEdit } from 'vscode-languageserver-types';
+import { allChecks } from '../checks/generated/all';
+import { entryText, idFrom } from '../library/seller-text/entry';
+import { type Missing, missingFields } from '../library/seller-text/missing';
+import { fieldsOfKind, type Proposal, proposeFields } from '../library/seller-text/propose';
+import { withTypical } from '../library/seller-text/typical';
+import type { Workspace } from '../library/workspace';
+import { restsOn } from '../plan/worked';
+import { positionAt } from '../text/lines';
+import { indentOf, lineEnd, nearestParts } from './refactor';
+
+export interface Draft {
+  readonly id: string;
+  /** A parts file of its own, each value with its words behind it. */
+  readonly text: string;
+  readonly fields: readonly Proposal[];
+  readonly missing: readonly Missing[];
+}
+
+const shownMissing = 12;
+
+export function draftPart(workspace: Workspace, kind: string, pasted: string, today: string, typical: boolean): Draft {
+  const read = proposeFields(kind, pasted, today);
+  const proposed = typical ? withTypical(read, Object.keys(fieldsOfKind(kind)?.fields ?? {})) : read;
+  const id = idFrom(proposed.name, kind, (taken) => workspace.parts().has(taken));
+  const missing = missingFields(proposed, allChecks, restsOn);
+  const head = 'dryfit: parts\n\n# Look each value over: behind it stand the words it came from.\nparts:\n';
+  const tail = missing
+    .slice(0, shownMissing)
+    .map(
+      ({ path, checks, example }) =>
+        `# ${path}${example ? `, as in ${example}` : ''}: ${checks} ${checks === 1 ? 'check looks' : 'checks look'} at it\n`,
+    );
+  const text = `${head}${entryText(proposed, { id, today, words: true })}${tail.length > 0 ? `\n# The page did not say:\n${tail.join('')}` : ''}`;
+  return { id, text, fields: proposed.fields, missing };
+}
+
+/** The entries of a draft, put behind the last part of the parts file nearest to `near`; none where there is no such file. */
+export function addToParts(
+  workspace: Workspace,
+  near: string,
+  draft: string,
+): { uri: string; edit: TextEdit } | undefined {
+  const target = nearestParts(workspace, near);
+  const entries = /^parts:[^\n]*\n((?:[ \t]+[^\n]*\n?|\s*\n)*)/m.exec(draft.replaceAll('\r\n', '\n'))?.[1]?.trimEnd();
+  if (!target || !entries) return undefined;
+  const { text, lines } = target.file;
+  const end = lineEnd(text);
+  const first = target.slot.kids[0];
+  const indent = first?.keySpan ? indentOf(text, first.keySpan.start) : '  ';
+  const moved = entries.split('\n').map((line) => line.replace(/^ {2}/, indent));
+  const lead = text === '' || text.endsWith('\n') ? '' : end;
+  const at = positionAt(lines, text.length);
+  return {
+    uri: target.file.uri,
+    edit: { range: { start: at, end: at }, newText: `${lead}${end}${moved.join(end)}${end}` },
+  };
+}
