@@ -86,6 +86,10 @@ describe('text that states nothing', () => {
     expect(proposeFields(kind, text, today).fields).toEqual([]);
   });
 
+  it.each(['KV: 1.750', 'KV: 1,750', 'KV: 1750KV'])('reads thousands as they are pointed (%s)', (text) => {
+    expect(proposeFields('motor', text, today).fields.map((one) => withoutOrigin(one.value))).toEqual(['1750']);
+  });
+
   it('leaves out a figure the trade never has', () => {
     expect(proposeFields('motor', 'KV: 3\nInternal resistance: 40 Ohm', today).fields).toEqual([]);
   });

@@ -23,7 +23,10 @@ const shownMissing = 12;
 export function draftPart(workspace: Workspace, kind: string, pasted: string, today: string, typical: boolean): Draft {
   const read = proposeFields(kind, pasted, today);
   const proposed = typical ? withTypical(read, Object.keys(fieldsOfKind(kind)?.fields ?? {})) : read;
-  const id = idFrom(proposed.name, kind, (taken) => workspace.parts().has(taken));
+  const id = idFrom(proposed.name, kind, (taken) =>
+    // A draft that is still looked over takes no id.
+    (workspace.parts().get(taken) ?? []).some((part) => !part.at.file.startsWith('untitled:')),
+  );
   const missing = missingFields(proposed, allChecks, restsOn);
   const head = 'dryfit: parts\n\n# Look each value over: behind it stand the words it came from.\nparts:\n';
   const tail = missing

@@ -89,6 +89,9 @@ function quantitiesIn(text: string, field: QuantityField, { aside, labelled }: S
   const bare = all[0];
   if (found.length === 0 && bare && labelled && bare[2] === undefined) {
     const unit = known.get(aside.trim().toLowerCase());
+    // `1.750` behind "KV" is no 1.75: the trade has none such.
+    const whole = /^\d{1,3}\.\d{3}$/.test(bare[1]!) && mayBeBare(dimension) ? bare[1]!.replace('.', '') : undefined;
+    if (whole !== undefined && !usual(bare[1]!, field)) return [whole].filter((one) => usual(one, field));
     if (unit) found.push(`${bare[1]} ${unit}`);
     else if (mayBeBare(dimension)) found.push(bare[1]!);
   }
