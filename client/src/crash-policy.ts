@@ -14,6 +14,8 @@ export function restartAfterCrash(output: vscode.LogOutputChannel): ErrorHandler
       crashes.push(now);
       const recent = crashes.filter((at) => now - at < withinMs);
       if (recent.length <= crashesAllowed) {
+        // Said where it is seen: findings may have been old for a moment.
+        void vscode.window.showInformationMessage("Dryfit's checker stopped by itself and was started again.");
         return {
           action: CloseAction.Restart,
           message: 'The checker stopped by itself and was started again.',

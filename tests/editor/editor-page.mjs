@@ -54,6 +54,30 @@ export function editorPage(page) {
       await page.locator('.markers-panel .monaco-list-row', { hasText: words }).dblclick();
     },
 
+    /** Messages with these words, in a toast or in the notification centre. */
+    async told(words) {
+      const message = page.locator('.notification-list-item-message', { hasText: words });
+      const toast = await message
+        .first()
+        .waitFor({ timeout: 3000 })
+        .then(
+          () => true,
+          () => false,
+        );
+      if (!toast) {
+        await page.keyboard.press('F1');
+        const input = page.locator('.quick-input-widget input').first();
+        await input.waitFor();
+        await input.fill('>Notifications: Show Notifications');
+        await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: 'Show Notifications' }).waitFor();
+        await page.keyboard.press('Enter');
+        await message.first().waitFor();
+      }
+      const texts = (await message.allInnerTexts()).map(plain);
+      await page.keyboard.press('Escape');
+      return texts;
+    },
+
     /** Opens a file by name, as Ctrl+P does. */
     async open(name) {
       const input = page.locator('.quick-input-widget input').first();

@@ -22,7 +22,7 @@ if (!hostSupported) {
   results.skipped.push('the packed extension in the workbench page: its editor runs on Linux only');
 } else {
   await packageExtension();
-  await inWorkbench(async ({ page, editor, step }) => {
+  await inWorkbench(async ({ page, editor, step, servers }) => {
     const picture = (name) => page.screenshot({ path: path.join(screenshots, `${name}.png`) });
 
     await step('opens a faulty build with the packed extension', () => editor.opened(path.basename(faulty)));
@@ -53,6 +53,22 @@ if (!hostSupported) {
       assert.ok(labels.includes('XT30') && labels.includes('XT60'), labels.join(', '));
       assert.match(explanation, /Two 3\.5 mm bullets/);
       await picture('completion');
+    });
+
+    await step('keeps its findings when the server crashes, starts it again and says so', async () => {
+      const before = (await editor.problems()).length;
+      const [old] = servers();
+      assert.ok(old, 'a server runs');
+      process.kill(old, 'SIGKILL');
+      const until = Date.now() + 15_000;
+      while (!servers().some((pid) => pid !== old) && Date.now() < until) await page.waitForTimeout(100);
+      assert.ok(
+        servers().some((pid) => pid !== old),
+        'another server runs',
+      );
+      assert.ok((await editor.told('checker stopped by itself and was started again')).length > 0);
+      assert.equal((await editor.problems()).length, before);
+      await editor.goToProblem('M3x10 through 5 mm of arm');
     });
 
     await step(
@@ -89,6 +105,15 @@ function faultyTexts() {
     .map(({ range: { start, end } }) => lines[start.line].slice(start.character, end.character));
 }
 
+/** Language servers of this profile's extension alone. */
+function serversOf({ serverData }) {
+  const { stdout } = spawnSync('ps', ['-eo', 'pid,args'], { encoding: 'utf8', timeout: 10_000 });
+  return stdout
+    .split('\n')
+    .filter((line) => line.includes(`${serverData}/extensions/`) && line.includes('dist/server.cjs'))
+    .map((line) => Number.parseInt(line, 10));
+}
+
 /** Steps build on each other: after one that fails the rest counts as failed, as nobody saw it work. */
 async function inWorkbench(use) {
   let host;
@@ -123,7 +148,7 @@ async function inWorkbench(use) {
         await page.screenshot({ path: path.join(screenshots, 'failure.png') });
       }
     };
-    await use({ page, editor: editorPage(page), step });
+    await use({ page, editor: editorPage(page), step, servers: () => serversOf(profile) });
   } catch (error) {
     results.failed.push('workbench');
     results.errors.push(error.stack, host?.log() ?? '');
