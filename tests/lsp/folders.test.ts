@@ -1,0 +1,78 @@
+/** Several folders in one window, each with its own settings and library, and files of every spelling. Needs `npm run build`. */
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { type SpawnedServer, startServer } from '../support/spawned-server';
+
+const build = `dryfit: build
+name: Same in both
+parts:
+  frame:
+    motor-mounts: 16x16 M3
+  motors:
+    mount: 19x19 M3
+  esc:
+    type: 4-in-1
+    cells: 3S-4S
+    mount: 30.5x30.5 M3
+packs:
+  main:
+    cells: 6S
+    capacity: 1300 mAh
+`;
+
+let root: string;
+let server: SpawnedServer;
+
+beforeEach(() => {
+  root = mkdtempSync(path.join(tmpdir(), 'dryfit-folders-'));
+});
+afterEach(async () => {
+  await server.stop();
+  rmSync(root, { recursive: true, force: true });
+});
+
+const uri = (...names: string[]): string => pathToFileURL(path.join(root, ...names)).href;
+
+function put(name: string, text: string): void {
+  mkdirSync(path.dirname(path.join(root, name)), { recursive: true });
+  writeFileSync(path.join(root, name), text);
+}
+
+it('reads each folder with its own settings', async () => {
+  put(
+    'one/settings.dryfit.yaml',
+    'dryfit: settings\nregion: EU\nseverity:\n  motor-holes-off-arm:\n    as: warning\n    because: adapters lie here\n',
+  );
+  put('one/a.dryfit.yaml', build);
+  put('two/a.dryfit.yaml', build);
+  server = await startServer([uri('one'), uri('two')]);
+  const severityIn = async (folder: string) => {
+    const list = await server.diagnostics(uri(folder, 'a.dryfit.yaml'), (all) =>
+      all.some(({ code }) => code === 'motor-holes-off-arm'),
+    );
+    return list.find(({ code }) => code === 'motor-holes-off-arm')?.severity;
+  };
+  expect([await severityIn('one'), await severityIn('two')]).toEqual([2, 1]);
+});
+
+it('reads a file the same with CRLF, a byte order mark, blanks in its name, and an escaped colon', async () => {
+  put('my builds/a build.dryfit.yaml', build);
+  put('my builds/b.dryfit.yaml', `\ufeff${build.replaceAll('\n', '\r\n')}`);
+  server = await startServer([uri('my builds')]);
+  const found = await Promise.all(
+    ['a build', 'b'].map(async (name) => {
+      const list = await server.diagnostics(uri('my builds', `${name}.dryfit.yaml`), (all) => all.length > 0);
+      return list.map(({ code, message, range }) => ({
+        code,
+        message,
+        line: range.start.line,
+        at: range.start.character,
+      }));
+    }),
+  );
+  expect(found[0]!.length).toBeGreaterThan(0);
+  expect(found[1]).toEqual(found[0]);
+});
