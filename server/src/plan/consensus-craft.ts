@@ -19,18 +19,31 @@ export interface Standing {
 
 const memory = new WeakMap<Craft, Consensus>();
 
+/** By the first of its references: the same ones are met at every keystroke. */
+const byReferences = new WeakMap<Craft, Consensus>();
+
 export function consensusFor(craft: Craft): Consensus | undefined {
   const own = craft.said.craft?.value;
   if (own === undefined) return undefined;
   let known = memory.get(craft);
   if (!known) {
-    known = consensusOf(
+    known = remembered(
       own,
-      craft.references().filter((one) => one.where !== craft.where),
+      craft.references().filter((one) => one.said.craft?.value === own && one.where !== craft.where),
     );
     memory.set(craft, known);
   }
   return known;
+}
+
+function remembered(craftClass: string, references: readonly Craft[]): Consensus {
+  const [first] = references;
+  const known = first && byReferences.get(first);
+  if (known?.references.length === references.length && references.every((one, i) => one === known.references[i]))
+    return known;
+  const made = consensusOf(craftClass, references);
+  if (first) byReferences.set(first, made);
+  return made;
 }
 
 export function standings(craft: Craft): readonly Standing[] {

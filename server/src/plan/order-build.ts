@@ -37,7 +37,7 @@ export function orderOf(crafts: readonly Craft[], wishes: OrderWishes = {}): Bui
   const budget = crafts.find((craft) => craft.said.budget)?.said.budget;
   const shops = openShops(files, wishes.currency ?? budget?.value.currency);
   const needs = crafts.map(orderNeeds);
-  const known = new Set(shops.open.flatMap((one) => one.offers.map((offer) => offer.part)));
+  const known = shops.offersOf;
   const lines = new Map<string, { craft: number; need: OrderNeed }[]>();
   const unoffered: { craft: number; need: OrderNeed }[] = [];
   for (const [craft, list] of needs.entries())
@@ -48,13 +48,12 @@ export function orderOf(crafts: readonly Craft[], wishes: OrderWishes = {}): Bui
     }
   const ordered = [...lines].map(([part, wanted]) => ({ part, wanted }));
   const offers: { line: number; shop: number; behind: { shop: OpenShop; offer: ShopOffer } }[] = [];
-  for (const [at, shop] of shops.open.entries()) {
-    if (wishes.without?.includes(shop.shop.id)) continue;
-    for (const offer of shop.offers) {
-      const line = ordered.findIndex((one) => one.part === offer.part);
-      const pinned = wishes.keepFrom && ordered[line]?.wanted.find(({ need }) => need.from)?.need.from;
-      if (line < 0 || (pinned && pinned.value !== shop.shop.id)) continue;
-      offers.push({ line, shop: at, behind: { shop, offer } });
+  for (const [line, { part, wanted }] of ordered.entries()) {
+    const pinned = wishes.keepFrom && wanted.find(({ need }) => need.from)?.need.from;
+    for (const behind of shops.offersOf.get(part) ?? []) {
+      const { id } = behind.shop.shop;
+      if (wishes.without?.includes(id) || (pinned && pinned.value !== id)) continue;
+      offers.push({ line, shop: shops.open.indexOf(behind.shop), behind });
     }
   }
   const problem = {

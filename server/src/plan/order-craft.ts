@@ -36,10 +36,7 @@ export function craftOrder(craft: Craft): CraftOrder {
   return lazily<CraftOrder>({
     order: () => order,
     needs: () => order.needs[0] ?? [],
-    offersOf: () => (part) =>
-      order.shops.open.flatMap((shop) =>
-        shop.offers.flatMap((offer) => (offer.part === part ? [{ shop, offer }] : [])),
-      ),
+    offersOf: () => (part) => order.shops.offersOf.get(part) ?? [],
     least: () => leastGoods(order.problem),
     said: () => {
       const purchases = order.lines.length === 0 ? undefined : saidOrder(order);

@@ -33,12 +33,24 @@ export interface Shops {
   readonly currency: string;
   readonly open: readonly OpenShop[];
   /** Shops whose currency has no rate to the buyer's. */
+  readonly offersOf: ReadonlyMap<string, readonly { readonly shop: OpenShop; readonly offer: ShopOffer }[]>;
   readonly unrated: readonly { readonly id: string; readonly currency: Fact<string> }[];
   /** The latest date anywhere in the files: what old is measured from, so that the answer stays the same tomorrow. */
   readonly newest: string | undefined;
 }
 
-export function openShops(files: readonly ShopsFileFacts[], asked?: string): Shops {
+/** Remembered for as long as the files are the same: they are read once, and every keystroke in a build asks. */
+export function openShops(files: readonly ShopsFileFacts[], asked = ''): Shops {
+  const known = opened.get(files) ?? new Map<string, Shops>();
+  opened.set(files, known);
+  const shops = known.get(asked) ?? readShops(files, asked === '' ? undefined : asked);
+  known.set(asked, shops);
+  return shops;
+}
+
+const opened = new WeakMap<readonly ShopsFileFacts[], Map<string, Shops>>();
+
+function readShops(files: readonly ShopsFileFacts[], asked: string | undefined): Shops {
   const currency = asked ?? files.flatMap((file) => file.currency?.value ?? [])[0] ?? commonCurrency(files);
   const open: OpenShop[] = [];
   const unrated: { id: string; currency: Fact<string> }[] = [];
@@ -61,7 +73,14 @@ export function openShops(files: readonly ShopsFileFacts[], asked?: string): Sho
         days: facts['handling-days'] || facts['transit-days'] ? days : undefined,
       });
     }
-  return { currency, open, unrated, newest: newestDate(files) };
+  const byPart = new Map<string, { shop: OpenShop; offer: ShopOffer }[]>();
+  for (const shop of open)
+    for (const offer of shop.offers) {
+      const list = byPart.get(offer.part);
+      if (list) list.push({ shop, offer });
+      else byPart.set(offer.part, [{ shop, offer }]);
+    }
+  return { currency, open, offersOf: byPart, unrated, newest: newestDate(files) };
 }
 
 /** Cents of the buyer's currency. */

@@ -171,7 +171,7 @@ function linesOf(order: BuildOrder, priced: Priced): readonly ReportLine[] {
     const one = order.problem.offers[offer]!;
     bought[one.line]! += packs * one.pack;
   }
-  return priced.purchases.map(({ offer, packs }) => {
+  const lines = priced.purchases.map(({ offer, packs }) => {
     const one = order.problem.offers[offer]!;
     const line = order.problem.lines[one.line]!;
     const shop = order.problem.shops[one.shop]!;
@@ -187,6 +187,8 @@ function linesOf(order: BuildOrder, priced: Priced): readonly ReportLine[] {
       parcel: priced.parcels.findIndex((parcel) => parcel.shop === one.shop && parcel.batteries === alone),
     };
   });
+  // By parcel, and within it in the order of the build.
+  return lines.sort((a, b) => a.parcel - b.parcel);
 }
 
 const parcelsOf = (order: BuildOrder, priced: Priced): readonly ReportParcel[] =>
