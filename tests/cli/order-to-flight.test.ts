@@ -53,7 +53,7 @@ describe('dryfit order', () => {
     expect(json.total).toBeLessThanOrEqual(json.compared.singleShop);
   });
 
-  it('orders for two friends together, cheaper than each alone, and shares what it costs', () => {
+  it('orders for two friends together, cheaper than each alone, and shares what it costs', { timeout: 60_000 }, () => {
     const total = (files: string[]): number => JSON.parse(dryfit(['order', '--format', 'json', ...files]).stdout).total;
     expect(total([ossel, dart])).toBeLessThanOrEqual(total([ossel]) + total([dart]));
     const { stdout } = dryfit(['order', ossel, dart]);
@@ -62,7 +62,7 @@ describe('dryfit order', () => {
     expect(stdout).toMatch(/Parcel 2 from/);
   });
 
-  it('keeps to the shops that are asked for, and says what cannot be', () => {
+  it('keeps to the shops that are asked for, and says what cannot be', { timeout: 60_000 }, () => {
     const { stdout } = dryfit(['order', ossel, '--shops-at-most', '1']);
     expect(stdout).not.toMatch(/Parcel \d from tarn-works/);
     expect(dryfit(['order', ossel, '--prefer', 'nowhere'])).toMatchObject({ status: 2 });
@@ -71,7 +71,7 @@ describe('dryfit order', () => {
     expect(dryfit(['order', ossel, '--without', 'pellam', '--without', 'tarn-works']).status).toBeGreaterThan(0);
   });
 
-  it('gives Markdown to tick off and a table for a spreadsheet', () => {
+  it('gives Markdown to tick off and a table for a spreadsheet', { timeout: 60_000 }, () => {
     expect(dryfit(['order', ossel, '--format', 'markdown']).stdout).toMatch(/- \[ \] 1 x ossel-225: \d+\.\d\d/);
     expect(dryfit(['order', ossel, '--format', 'csv']).stdout).toMatch(
       /^parcel,shop,part,packs,pieces,cost,currency\n1,/,
@@ -97,7 +97,7 @@ describe('on a copy of the samples', () => {
   const file = path.join(folder, 'builds/ossel-5.dryfit.yaml');
   const text = (): string => readFileSync(file, 'utf8');
 
-  it('dryfit assemble plans, and ticks a gate', () => {
+  it('dryfit assemble plans, and ticks a gate', { timeout: 60_000 }, () => {
     expect(dryfit(['assemble', file]).stdout).toMatch(/31 joints/);
     expect(dryfit(['assemble', file, '--format', 'markdown']).stdout).toMatch(/- \[ \] \*\*Gate `dry-fit`\*\*/);
     const before = text();
@@ -114,7 +114,7 @@ describe('on a copy of the samples', () => {
     expect(stdout).toMatch(/25\.20 V +1\.30 A/);
   });
 
-  it('dryfit delivery compares, and writes only when asked', () => {
+  it('dryfit delivery compares, and writes only when asked', { timeout: 60_000 }, () => {
     const before = text();
     expect(dryfit(['delivery', file, 'motors.weight=40 g'])).toMatchObject({ status: 1 });
     expect(text()).toBe(before);
