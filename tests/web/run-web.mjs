@@ -79,6 +79,9 @@ async function compare(where, look) {
     });
     check('findings of files that are not open are those of the command line', () => same(report.closed));
     check('findings of open files are those of the command line', () => same(report.opened));
+    check('a new build is written of parts of the workspace', () => {
+      assert.match(report.built ?? '', /^craft: freestyle-5\n[\s\S]*^ {4}use: \S+/m);
+    });
     check('hovers tell something over each name and part', () => {
       assert.ok(report.hovers.length > 50, `${report.hovers.length} places`);
       const mute = report.hovers.filter(({ words }) => words.trim().length < 20);

@@ -33,7 +33,10 @@ async function look(folder) {
   const opened = await findingsOnceQuiet(folder);
   const hovers = [];
   for (const document of documents) hovers.push(...(await hoversOf(document, folder)));
+  const wish = { craft: 'freestyle-5', cells: 6, propeller: 5.1 };
+  const built = await vscode.commands.executeCommand('dryfit.newBuild', wish);
   return {
+    built: built && (await vscode.workspace.openTextDocument(built)).getText(),
     version: vscode.version,
     // An extension that runs in another host cannot be seen from here.
     activeHere: vscode.extensions.getExtension('dryfit.dryfit')?.isActive === true,

@@ -12,7 +12,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   outside: [
     ...['dimensions', 'dimension', 'size', 'overall size', 'board size', 'size l x w x h', 'dimensions l x w x h'],
-    ...['abmessungen', 'masse l x b x h', 'grosse', 'encombrement', 'taille', 'dimensiones', 'tamano'],
+    ...['abmessungen', 'masse', 'grosse', 'encombrement', 'taille', 'dimensiones', 'tamano'],
     ...['dimensioni', 'ingombro', 'misure', 'wymiary', 'rozmiar'],
   ],
 
@@ -1321,7 +1321,7 @@ export const saidByName: Readonly<Record<string, RegExp>> = {
 };
 
 export const yes =
-  /^(?:yes|y|ja|oui|si|tak|included|supported|available|vorhanden|unterstutzt|inclus|incluido|incluso|type-?c|usb-?c|micro-?usb|✓|✔)\b|^[✓✔]/;
+  /^(?:yes|y|ja|oui|si|tak|included|supported|available|vorhanden|unterstutzt|inclus|incluido|incluso|(?:type|tipo|typ)[ -]?c|usb-?c|micro-?usb|✓|✔)\b|^[✓✔]/;
 export const no =
   /^(?:no|none|nein|non|nie|not? supported|not? included|without|ohne|sans|sin|senza|brak|kein|✗|✘|—|-)(?:\b|$)/;
 
