@@ -1,5 +1,7 @@
 /** Laws of any review, on samples damaged by seeded chance: a version against itself says nothing, there and back again agree, nothing throws. */
 import { describe, expect, it } from 'vitest';
+import { analyse } from '../../server/src/analysis';
+import { Workspace } from '../../server/src/library/workspace';
 import { figuresOfCard } from '../../server/src/report/review-figures';
 import { reviewAsJson } from '../../server/src/report/review-json';
 import { reviewAsMarkdown } from '../../server/src/report/review-markdown';
@@ -18,10 +20,10 @@ const seed = Number(process.env.DRYFIT_SEED ?? 7);
 const between = (before: Texts, after: Texts) => review(before, after, { figuresOf: figuresOfCard });
 
 /** Lines taken out, doubled, swapped, cut or put into another file. */
-function damaged(chance: Chance): Texts {
+function damaged(chance: Chance, among: readonly string[] = [...samples.keys()]): Texts {
   const texts = new Map(samples);
   for (let n = 1 + chance.below(3); n > 0; n--) {
-    const uri = chance.pick([...texts.keys()]);
+    const uri = chance.pick(among.filter((one) => texts.has(one)));
     const lines = texts.get(uri)!.split('\n');
     const at = chance.below(lines.length);
     const kind = chance.below(6);
@@ -59,13 +61,59 @@ describe('a review', () => {
       const names = (list: readonly { check: string; fingerprint: string }[]): string[] =>
         list.map(({ fingerprint }) => fingerprint.replaceAll('.use>', '.')).sort();
       expect(
-        names(both(there).flatMap(({ findings }) => findings.introduced.map(({ finding }) => finding))),
+        names(
+          // One that is only graver now is only milder on the way back.
+          both(there).flatMap(({ findings }) =>
+            findings.introduced.flatMap(({ finding, was }) => (was ? [] : [finding])),
+          ),
+        ),
         `seed ${seed}, run ${run}`,
       ).toEqual(names(both(back).flatMap(({ findings }) => findings.resolved)));
       expect(there.builds.map(({ from, file }) => from ?? file).sort()).toEqual(
         back.builds.map(({ file }) => file).sort(),
       );
     }
+  });
+});
+
+describe('what is looked at', () => {
+  const isOwn = (name: string): boolean => /^(?:builds|faulty)\//.test(name);
+  const others = sampleNames.filter((name) => !isOwn(name)).map(sampleUri);
+
+  /** Findings and figures of every build, nothing passed over. */
+  function everything(texts: Texts): ReadonlyMap<string, string> {
+    const workspace = new Workspace();
+    for (const [uri, text] of texts) workspace.set(uri, text);
+    return new Map(
+      sampleNames.filter(isOwn).map((name) => {
+        const analysis = analyse(workspace, sampleUri(name))!;
+        const findings = analysis.findings.map(({ fingerprint, severity }) => `${severity} ${fingerprint}`).sort();
+        const figures = analysis.crafts.flatMap((craft) =>
+          figuresOfCard(craft, analysis).flatMap((pack) =>
+            [...pack.figures.values()].map(({ name, value, low, high }) => `${name} ${value} ${low} ${high}`),
+          ),
+        );
+        return [sampleUri(name), [...findings, ...figures].join('\n')];
+      }),
+    );
+  }
+
+  it('holds every build whose findings or figures change when any other file changes', { timeout: 120_000 }, () => {
+    const chance = seeded(seed + 1);
+    const before = everything(samples);
+    let changed = 0;
+    for (let run = 0; run < 60; run++) {
+      const after = damaged(chance, others);
+      const now = everything(after);
+      const reviewed = new Set(between(samples, after).builds.map(({ file }) => file));
+      const missed = [...now].filter(([uri, all]) => all !== before.get(uri) && !reviewed.has(uri));
+      changed += [...now].filter(([uri, all]) => all !== before.get(uri)).length;
+      expect(
+        missed.map(([uri]) => uri),
+        `seed ${seed}, run ${run}: ${[...after].filter(([uri, text]) => samples.get(uri) !== text).map(([uri]) => uri)}`,
+      ).toEqual([]);
+    }
+    expect(changed).toBeGreaterThan(20);
   });
 });
 

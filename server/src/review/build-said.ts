@@ -1,11 +1,11 @@
 /** All that a build draws on: its own words, the parts it uses, the bench and the settings around it, the offers for its parts. One place decides. */
 
-import { kidOf } from '../build/slot';
 import type { SourceFile } from '../build/source-file';
 import type { Workspace } from '../library/workspace';
 import type { FileKind } from '../vocabulary';
 import { isOnlyWords } from './library';
-import { nowhere, type Said, type SaidMap, saidOf, saidOfUsers, usedIds } from './said';
+import { boughtIds, nowhere, type Said, type SaidMap, saidOf, saidOfUsers } from './said';
+import { shopsSaid } from './shops-said';
 
 /** Enough to tell how an unchanged build is affected. */
 export interface Narrowed {
@@ -40,9 +40,9 @@ export function buildSaid(
       for (const [path, said] of surroundingsSaid(uri === undefined ? undefined : workspace.get(uri), kind))
         out.set(path, said);
   }
-  const used = new Set(builds.flatMap(({ slot }) => usedIds(slot!)));
-  const offers = offersById(workspace);
-  for (const id of used) for (const [path, said] of offers.get(id) ?? []) out.set(path, said);
+  const used = new Set(builds.flatMap(({ slot }) => [...boughtIds(slot!, find)]));
+  const { byPart } = shopsSaid(workspace);
+  for (const id of used) for (const [path, said] of byPart.get(id) ?? []) out.set(path, said);
   return out;
 }
 
@@ -69,32 +69,4 @@ function surroundingsSaid(file: SourceFile | undefined, kind: FileKind): SaidMap
 export function documentSaid(file: SourceFile | undefined, kind: FileKind | undefined): SaidMap {
   const document = file?.documents.find((one) => one.kind === kind && one.slot);
   return document?.slot ? saidOf({ slot: document.slot, document, file: file!.uri }, nowhere) : new Map();
-}
-
-const offers = new WeakMap<Workspace, { version: number; byId: ReadonlyMap<string, SaidMap> }>();
-
-/** What each shop says of a part, without when it was seen. */
-export function offersById(workspace: Workspace): ReadonlyMap<string, SaidMap> {
-  const known = offers.get(workspace);
-  if (known?.version === workspace.version) return known.byId;
-  const byId = new Map<string, Map<string, Said>>();
-  for (const { file, document } of workspace.documents('shops'))
-    for (const shop of kidOf(document.slot, 'shops')?.kids ?? []) {
-      const currency = kidOf(shop, 'currency')?.node;
-      const table = kidOf(shop, 'offers');
-      for (const [id, said] of table ? saidOf({ slot: table, document, file: file.uri }, nowhere) : []) {
-        const rows = said.rows?.map((row) => row.replace(/(?:, )?(?:seen|note) [^,]*/g, '').replace(/^, /, ''));
-        const entry: Said = {
-          ...said,
-          text: rows?.join('; ') ?? said.text,
-          rows,
-          head: 'shops',
-          through: said.at,
-          hidden: currency?.is === 'scalar' ? currency.text : undefined,
-        };
-        byId.set(id, (byId.get(id) ?? new Map()).set(`shops.${shop.key}.offers.${id}`, entry));
-      }
-    }
-  offers.set(workspace, { version: workspace.version, byId });
-  return byId;
 }

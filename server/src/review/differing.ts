@@ -1,13 +1,16 @@
 /** Which builds differ between two versions: those whose words changed, and those that draw on something that changed. Others are not looked at. */
+import { referencesIn } from '../analysis';
 import { kidOf } from '../build/slot';
 import type { SourceFile } from '../build/source-file';
-import { folderOf } from '../library/workspace';
-import { buildSaid, documentSaid, type Narrowed, offersById } from './build-said';
+import { folderOf, type Workspace } from '../library/workspace';
+import { buildSaid, documentSaid, type Narrowed } from './build-said';
 import { type Change, changesBetween } from './change';
 import { type FilePair, filePairs } from './file-pairs';
 import { isOnlyWords, libraryChanges, type PartChange, touchedIds } from './library';
 import { arePlain, mentions } from './quick-look';
-import { type SaidMap, sameSaid, usedIds } from './said';
+import { boughtIds, type SaidMap, sameSaid, usedIds } from './said';
+import { shopsSaid } from './shops-said';
+import { saysTheSame } from './swaps';
 import { readSame, type Sides } from './texts';
 
 export interface DifferingBuild {
@@ -16,6 +19,8 @@ export interface DifferingBuild {
   readonly saidBefore: SaidMap;
   readonly saidAfter: SaidMap;
   readonly changes: readonly Change[];
+  /** Nothing it says or uses differs, but what all are measured against does: it matters when its findings differ. */
+  readonly onlyByFindings?: boolean;
 }
 
 export interface Differences {
@@ -39,8 +44,22 @@ export function differences(sides: Sides, bench?: string): Differences {
   return { library, others, builds: differing(sides, pairs.filter(isBuild), library, pairs, bench) };
 }
 
-const usedParts = (file: SourceFile | undefined): ReadonlySet<string> =>
-  new Set(file?.documents.flatMap(({ kind, slot }) => (kind === 'build' && slot ? usedIds(slot) : [])));
+/** An offer is about its part; terms are about all that the shop sells. */
+const isAbout = (path: string, ids: ReadonlySet<string>): boolean =>
+  !path.includes('.offers.') || ids.has(path.slice(path.indexOf('.offers.') + '.offers.'.length));
+
+const boughtFor = (workspace: Workspace, file: SourceFile | undefined): ReadonlySet<string> =>
+  new Set(
+    file?.documents.flatMap(({ kind, slot }) =>
+      kind === 'build' && slot ? [...boughtIds(slot, workspace.finder(file.uri))] : [],
+    ),
+  );
+
+const sameShops = ({ before, after }: Sides, pair: FilePair): boolean =>
+  saysTheSame(
+    documentSaid(before.workspace.get(pair.before ?? ''), 'shops'),
+    documentSaid(after.workspace.get(pair.after ?? ''), 'shops'),
+  );
 
 const holdsBuild = (file: SourceFile | undefined): boolean =>
   file?.documents.some((document) => document.kind === 'build') === true;
@@ -53,13 +72,15 @@ function* differing(
   bench: string | undefined,
 ): Generator<DifferingBuild> {
   const { before, after } = sides;
+  const shops = { before: shopsSaid(before.workspace).all, after: shopsSaid(after.workspace).all };
+  // Offers and terms that a build meets or leaves by a swap did not change themselves.
+  const isReal = (path: string): boolean => !sameSaid(shops.before.get(path), shops.after.get(path));
   const compared = (old: SourceFile | undefined, now: SourceFile | undefined, narrowed?: Narrowed): DifferingBuild => {
     const saidBefore = buildSaid(before.workspace, old, bench, narrowed);
     const saidAfter = buildSaid(after.workspace, now, bench, narrowed);
-    const used = [old, now].map((file) => usedParts(file));
-    // Offers of a part that came or went with a swap did not change themselves.
+    const used = [boughtFor(before.workspace, old), boughtFor(after.workspace, now)];
     const changes = changesBetween(saidBefore, saidAfter).filter(
-      ({ head, path }) => head !== 'shops' || used.every((ids) => ids.has(path.slice(path.indexOf('.offers.') + 8))),
+      ({ head, path }) => head !== 'shops' || (isReal(path) && used.every((ids) => isAbout(path, ids))),
     );
     return { before: old, after: now, saidBefore, saidAfter, changes };
   };
@@ -73,17 +94,40 @@ function* differing(
   const ids = new Set([...touched, ...changedOffers(sides)]);
   const allPlain = arePlain(ids);
   const folders = changedSurroundings(sides, pairs);
-  if (ids.size === 0 && folders.length === 0) return;
+  const classes = changedReferences(sides, own, compared);
+  // How old a price is, and which order is cheapest, is told from all offers together.
+  const shopsDiffer = pairs.some((pair) => !sameShops(sides, pair));
+  if (ids.size === 0 && folders.length === 0 && classes.size === 0 && !shopsDiffer) return;
   for (const [uri, text] of after.texts) {
     if (seen.has(uri) || before.texts.get(uri) !== text) continue;
     const around = folders.some((folder) => uri.startsWith(folder));
-    if (!around && !mentions(text, ids, allPlain)) continue;
+    const measured = shopsDiffer || mentions(text, classes, true);
+    if (!around && !measured && !mentions(text, ids, allPlain)) continue;
     const file = readSame(sides, uri);
     if (!holdsBuild(file)) continue;
     const found = compared(file, file, { ids, keys, around });
     // A word about a part that means nothing to any check.
     if (found.changes.some((change) => change.own || !isOnlyWords(change.path))) yield found;
+    else if (measured) yield { ...found, onlyByFindings: true };
   }
+}
+
+/** Classes of craft of which a reference came, went or says something else. */
+function changedReferences(
+  { before, after }: Sides,
+  own: readonly FilePair[],
+  compared: (old: SourceFile | undefined, now: SourceFile | undefined) => DifferingBuild,
+): ReadonlySet<string> {
+  const classes = new Set<string>();
+  const crafts = [...referencesIn(before.workspace), ...referencesIn(after.workspace)];
+  const was = new Map(own.map((pair) => [pair.after ?? pair.before!, pair.before] as const));
+  for (const { file, said } of crafts) {
+    const kind = said.craft?.value;
+    if (kind === undefined || classes.has(kind)) continue;
+    const old = before.workspace.get(was.has(file) ? (was.get(file) ?? '') : file);
+    if (compared(old, after.workspace.get(file)).changes.length > 0) classes.add(kind);
+  }
+  return classes;
 }
 
 /** The fields that may differ, when parts only changed and none holds another part whose fields are deeper. */
@@ -105,7 +149,7 @@ function changedKeys(
 }
 
 function changedOffers({ before, after }: Sides): readonly string[] {
-  const [old, now] = [offersById(before.workspace), offersById(after.workspace)];
+  const [old, now] = [shopsSaid(before.workspace).byPart, shopsSaid(after.workspace).byPart];
   return [...new Set([...old.keys(), ...now.keys()])].filter((id) => {
     const [a, b] = [old.get(id), now.get(id)];
     return a?.size !== b?.size || [...(a ?? [])].some(([path, said]) => !sameSaid(said, b?.get(path)));

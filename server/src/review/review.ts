@@ -71,7 +71,8 @@ export function review<F extends Figure>(before: Texts, after: Texts, options: R
   const reviewed: BuildReview<F>[] = [];
   for (const build of builds) {
     options.beforeEach?.();
-    reviewed.push(reviewBuild(build, sides, shops, renamedParts, library, options));
+    const one = reviewBuild(build, sides, shops, renamedParts, library, options);
+    if (!build.onlyByFindings || saysSomething(one.findings)) reviewed.push(one);
     if (build.after) letGo(sides, build.after.uri);
   }
   return {
@@ -131,10 +132,12 @@ function statusOf({ before, after, changes }: DifferingBuild, findings: FindingC
   if (before.uri !== after.uri) return nameOf(before.uri) === nameOf(after.uri) ? 'moved' : 'renamed';
   if (changes.some((change) => change.own)) return 'changed';
   if (changes.length > 0) return 'affected';
-  return findings.introduced.length + findings.resolved.length + findings.accepted.length > 0
-    ? 'changed'
-    : 'formatting';
+  if (before.text === after.text) return 'affected';
+  return saysSomething(findings) ? 'changed' : 'formatting';
 }
+
+const saysSomething = ({ introduced, resolved, accepted }: FindingChanges): boolean =>
+  introduced.length + resolved.length + accepted.length > 0;
 
 /** Which of the changed parts show in what differs in a build. */
 function drawn({ changes }: DifferingBuild, library: readonly PartChange[]): ReadonlySet<string> {

@@ -2,7 +2,6 @@
 import type { Place } from '../build/place';
 import { type FindPart, type Layer, placeOf } from '../build/read-facts';
 import { fieldsAt, kidOf, type Slot } from '../build/slot';
-import { roleKinds } from '../vocabulary/generated/fields';
 
 export interface Said {
   /** As written; several values of a list with commas between. */
@@ -168,4 +167,20 @@ export function usedIds(slot: Slot): readonly string[] {
   return [...own, ...slot.kids.flatMap(usedIds)];
 }
 
-export const isRole = (name: string): boolean => Object.hasOwn(roleKinds, name);
+/** Ids under which shops sell what a build uses: its parts, and what they say they are sold as. */
+export function boughtIds(slot: Slot, find: FindPart): ReadonlySet<string> {
+  const ids = new Set<string>();
+  const look = (one: Slot): void => {
+    if (one.key === 'sold-as' && one.node.is === 'scalar') ids.add(one.node.text);
+    for (const kid of one.kids) look(kid);
+  };
+  look(slot);
+  for (const id of usedIds(slot)) {
+    if (ids.has(id)) continue;
+    ids.add(id);
+    const part = find(id)?.slot;
+    if (part)
+      for (const other of boughtIds(part, (next) => (ids.has(next ?? '') ? undefined : find(next)))) ids.add(other);
+  }
+  return ids;
+}

@@ -28,10 +28,11 @@ export function sidesOf(before: Texts, after: Texts, beforeEach?: () => void): S
   }
   for (const [uri, text] of after) {
     beforeEach?.();
-    if (before.get(uri) === text) {
-      const known = sides.before.workspace.get(uri);
-      if (known) sides.after.workspace.take(known);
-    } else sides.after.workspace.set(uri, text);
+    const known = before.get(uri) === text ? sides.before.workspace.get(uri) : undefined;
+    if (before.get(uri) === text && !known) continue;
+    // What is worked out of a build belongs to one workspace; what other kinds say may be read once for both.
+    if (known?.documents.every((document) => document.kind !== 'build')) sides.after.workspace.take(known);
+    else sides.after.workspace.set(uri, text);
   }
   return sides;
 }
