@@ -92,7 +92,9 @@ describe('the order of work on 400 drawn builds', () => {
     return { seed, craft: craftsOf(workspace, workspace.get(buildUri)!)[0]! };
   });
 
-  it('applies no power before its gates, radiates with no antenna, turns no propeller before the end', () => {
+  it('applies no power before its gates, radiates with no antenna, turns no propeller before the end', {
+    timeout: 60_000,
+  }, () => {
     for (const { seed, craft } of drawn) {
       const joints = jointsOf(craft);
       const steps = stepsOf(craft, joints);
@@ -122,7 +124,7 @@ describe('the order of work on 400 drawn builds', () => {
     }
   });
 
-  it('names every joint in exactly one step', () => {
+  it('names every joint in exactly one step', { timeout: 60_000 }, () => {
     for (const { seed, craft } of drawn) {
       const joints = jointsOf(craft);
       const lines = stepsOf(craft, joints).flatMap((step) => step.todo.filter((line) => /^\d+ x /.test(line)));
@@ -131,7 +133,7 @@ describe('the order of work on 400 drawn builds', () => {
     }
   });
 
-  it('writes itself down without a hole', () => {
+  it('writes itself down without a hole', { timeout: 60_000 }, () => {
     for (const { craft } of drawn.slice(0, 60)) {
       const report = assemblyReport(craft);
       for (const text of [assemblyAsText(report), assemblyAsMarkdown(report)])

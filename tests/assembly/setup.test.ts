@@ -109,7 +109,7 @@ it('tells the motor order that the cable asks for, once, by the same word as whe
   expect(order('setup:\n  motor-map: 4-3-2-1\n')).toEqual([['4-3-2-1', 'said']]);
 });
 
-it('on drawn builds lists no decision twice and leaves no hole', () => {
+it('on drawn builds lists no decision twice and leaves no hole', { timeout: 60_000 }, () => {
   for (const seed of seeds(150)) {
     const workspace = new Workspace();
     for (const [uri, text] of generated(seed).files) workspace.set(uri, text);
