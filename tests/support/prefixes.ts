@@ -1,4 +1,4 @@
-/** The prefix tests of some samples, shared by two test files so that two cores can run them. */
+/** The prefix tests of some samples, shared by several test files so that several cores can run them. */
 import { expect, it } from 'vitest';
 import { sampleNames, sampleText, sampleUri, sampleWorkspace } from './samples';
 import { throughEverything } from './through-everything';
