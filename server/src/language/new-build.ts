@@ -56,20 +56,20 @@ export function newBuild(workspace: Workspace, wish: Wish, uri: string, today?: 
   );
 }
 
-const offered = new WeakMap<
-  Workspace,
-  { readonly version: number; readonly builds: readonly (readonly [string, NewBuild])[] }
->();
+/** What was offered last, and the library it was made of. */
+let offered: { readonly library: string; readonly builds: readonly (readonly [string, NewBuild])[] } | undefined;
 
-/** A whole build for each class that the library can make. Worked out anew only when a library has changed: it takes a good part of a second. */
+/** A whole build for each class that the library can make. Worked out anew only when a library says something else: it takes most of a second. */
 export function buildsOffered(workspace: Workspace, uri: string): readonly (readonly [string, NewBuild])[] {
-  const known = offered.get(workspace);
-  if (known?.version === workspace.version) return known.builds;
+  const library = (['parts', 'bench', 'settings'] as const)
+    .flatMap((kind) => workspace.documents(kind).map(({ file }) => `${file.uri}\n${file.text}`))
+    .join('\0');
+  if (offered?.library === library) return offered.builds;
   const builds = Object.entries(usualWish).flatMap(([craft, usual]) => {
     const build = newBuild(workspace, { craft, ...usual }, uri);
     return build ? [[craft, build] as const] : [];
   });
-  offered.set(workspace, { version: workspace.version, builds });
+  offered = { library, builds };
   return builds;
 }
 
