@@ -19,7 +19,7 @@ const stages = [
   { name: 'build', run: node('server/build/bundle.mjs'), seconds: 120 },
   { name: 'types', run: node('node_modules/typescript/bin/tsc', '--noEmit'), seconds: 120, needs: ['build'] },
   { name: 'lint', run: node('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'), seconds: 60 },
-  { name: 'unit tests', run: unitTests(), seconds: 420, needs: ['build'], count: countVitest },
+  { name: 'unit tests', run: unitTests(), seconds: 600, needs: ['build'], count: countVitest },
   {
     name: 'editor suite',
     run: node('tests/editor/run-suite.mjs'),
