@@ -7,10 +7,16 @@ export function editorPage(page) {
   const card = page.locator('.monaco-hover:visible').first();
   const suggestions = page.locator('.suggest-widget.visible');
 
+  /** Once it stays: figures that come in above a line push it down under the pointer. */
   async function placeOf(text, line) {
-    const place = await page.evaluate(findText, [text, line]);
-    if (!place) throw new Error(`The editor shows no "${text}" in a line with "${line}"`);
-    return place;
+    let before;
+    for (let turn = 0; turn < 20; turn++) {
+      const place = await page.evaluate(findText, [text, line]);
+      if (place && JSON.stringify(place) === JSON.stringify(before)) return place;
+      before = place;
+      await page.waitForTimeout(300);
+    }
+    throw new Error(`The editor shows no "${text}" in a line with "${line}" that stays in its place`);
   }
 
   /** A key pressed before the workbench has bound it is lost; one pressed twice undoes itself, so each press gets its time. */
@@ -41,11 +47,12 @@ export function editorPage(page) {
       return page.evaluate(textUnder, severity);
     },
 
-    async problems() {
+    /** The rows in sight, once one of them has these words. */
+    async problems(words) {
       const panel = page.locator('.markers-panel');
       await pressUntil('Control+Shift+M', panel, 'visible');
       const rows = panel.locator('.monaco-list-row');
-      await rows.nth(1).waitFor();
+      await rows.filter({ hasText: words }).first().waitFor();
       return (await rows.allInnerTexts()).map(plain);
     },
 
@@ -81,9 +88,21 @@ export function editorPage(page) {
     /** Opens a file by name, as Ctrl+P does. */
     async open(name) {
       const input = page.locator('.quick-input-widget input').first();
-      await pressUntil('Control+P', input, 'visible');
-      await input.fill(name);
-      await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: name }).waitFor();
+      // A file still on its way takes the focus, and the list of files is gone.
+      for (let attempt = 0; ; attempt++) {
+        await pressUntil('Control+P', input, 'visible');
+        const row = page.locator('.quick-input-list .monaco-list-row.focused', { hasText: name });
+        const found = await input
+          .fill(name, { timeout: 5000 })
+          .then(() => row.waitFor({ timeout: 5000 }))
+          .then(
+            () => true,
+            () => false,
+          );
+        if (found) break;
+        if (attempt === 3) throw new Error('The list of files does not stay open');
+        await page.keyboard.press('Escape');
+      }
       await page.keyboard.press('Enter');
       await this.opened(name);
     },
@@ -94,9 +113,17 @@ export function editorPage(page) {
 
     /** The hover card over a text of the line that holds `line`. */
     async hoverCard(text, line = text) {
-      const { x, y, width, height } = await placeOf(text, line);
-      await page.mouse.move(x + width / 2, y + height / 2, { steps: 4 });
-      await card.waitFor();
+      for (let attempt = 0; ; attempt++) {
+        const { x, y, width, height } = await placeOf(text, line);
+        await page.mouse.move(x + width / 2, y + height / 2, { steps: 4 });
+        const shown = await card.waitFor({ timeout: 5000 }).then(
+          () => true,
+          () => false,
+        );
+        if (shown) break;
+        if (attempt === 3) throw new Error(`No card over "${text}"`);
+        await page.mouse.move(0, 0);
+      }
       await card.filter({ hasNotText: 'Loading...' }).waitFor();
       return plain((await card.allInnerTexts()).join(' '));
     },
@@ -124,17 +151,21 @@ export function editorPage(page) {
       for (let letter = 0; letter < key.length + 2; letter++) await page.keyboard.press('ArrowRight');
       await page.keyboard.press('Shift+End');
       await page.keyboard.press('Delete');
-      await page.keyboard.press('Control+Space');
-      await suggestions.locator('.monaco-list-row').first().waitFor();
+      // A list that was asked for while the last edit was still on its way is put away again.
+      await pressUntil('Control+Space', suggestions.locator('.monaco-list-row').first(), 'visible');
       const chosen = suggestions.locator('.monaco-list-row', { hasText: label }).first();
       await chosen.waitFor();
       const labels = (await suggestions.locator('.monaco-list-row .label-name').allInnerTexts()).map(plain);
-      for (let press = 0; press < 40 && !(await chosen.evaluate((row) => row.classList.contains('focused'))); press++) {
-        await page.keyboard.press('ArrowDown');
-      }
       const details = page.locator('.suggest-details');
-      if (!(await details.isVisible())) await page.keyboard.press('Control+Space');
-      await details.waitFor();
+      const isFocused = () => chosen.evaluate((row) => row.classList.contains('focused'));
+      for (let turn = 0; turn < 8; turn++) {
+        for (let press = 0; press < 40 && !(await isFocused()); press++) await page.keyboard.press('ArrowDown');
+        if (!(await details.isVisible())) await page.keyboard.press('Control+Space');
+        await details.waitFor();
+        // A list that is filled anew begins at its top again, and the panel follows the row a moment later.
+        await page.waitForTimeout(400);
+        if (await isFocused()) break;
+      }
       return { labels, explanation: plain((await details.allInnerTexts()).join(' ')) };
     },
   };
