@@ -2,7 +2,9 @@
 import type { Span } from '../text/span';
 import type { Place } from './place';
 
-export type Severity = 'error' | 'warning' | 'information';
+/** Gravest first. */
+export const severities = ['error', 'warning', 'information'] as const;
+export type Severity = (typeof severities)[number];
 export type Danger = 'fire' | 'burns' | 'blades' | 'radio';
 
 export interface Related {
@@ -39,10 +41,11 @@ export interface Finding {
 export const fingerprintOf = (check: string, at: Place, apart = ''): string =>
   [check, at.path, apart].filter(Boolean).join('@');
 
-const order: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
+/** Smaller is graver. */
+export const gravity = (severity: Severity): number => severities.indexOf(severity);
 
-export const isAtLeast = (severity: Severity, threshold: Severity): boolean => order[severity] <= order[threshold];
+export const isAtLeast = (severity: Severity, threshold: Severity): boolean => gravity(severity) <= gravity(threshold);
 
 /** Gravest first, then in the order of the file. */
 export const bySeverity = (a: Finding, b: Finding): number =>
-  order[a.severity] - order[b.severity] || a.at.span.start - b.at.span.start;
+  gravity(a.severity) - gravity(b.severity) || a.at.span.start - b.at.span.start;

@@ -1,22 +1,21 @@
 /** `dryfit delivery`: what came against what the file says, and with --write the measured value in its place with its origin. Measures nothing. */
-import { writeFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import { craftsOf } from '../analysis';
 import { arrival } from '../plan/delivery';
 import { orderNeeds } from '../plan/order-needs';
 import { tableAsText } from '../report/table';
 import { CannotRun, type Console } from './console';
-import { open } from './files';
+import { craftIn, openOne } from './one-build';
+import { flag, text as word, wordsOf } from './words';
+import { writeFile } from './write';
 
 export function delivery(args: readonly string[], console: Console): number {
-  const { values, positionals } = words(args);
+  const { values, positionals } = wordsOf(args, { weighed: word, write: flag, workspace: word });
   const [name, ...measured] = positionals;
   if (name === undefined)
     throw new CannotRun('`dryfit delivery` takes one build file, then what was measured: motors.weight="32.4 g".');
-  const { workspace, asked, uri } = open(console.cwd, [name], values);
-  if (asked.length !== 1) throw new CannotRun('`dryfit delivery` takes one build file, not a folder.');
-  const craft = craftsOf(workspace, workspace.get(uri(asked[0]!))!)[0];
-  if (!craft) throw new CannotRun(`${name} is no build. Its first line would be \`dryfit: build\`.`);
+  const build = openOne(console, 'delivery', [name], values);
+  const { workspace, address } = build;
+  const craft = craftIn(build);
   const said = [...measured, ...(values.weighed === undefined ? [] : [`flight.weighed=${values.weighed}`])];
   if (said.length === 0) {
     const rows = orderNeeds(craft).map((need) => [
@@ -38,7 +37,7 @@ export function delivery(args: readonly string[], console: Console): number {
     const at = one.indexOf('=');
     if (at < 1) throw new CannotRun(`\`${one}\` says no value. Write it as in motors.weight="32.4 g".`);
     // Each edit is made on the text as the one before left it.
-    const file = workspace.get(uri(asked[0]!))!;
+    const file = workspace.get(address)!;
     const found = arrival(file, craftsOf(workspace, file)[0]!, one.slice(0, at), one.slice(at + 1), console.today);
     if (!found.ok) throw new CannotRun(found.why);
     const { arrived } = found;
@@ -52,24 +51,11 @@ export function delivery(args: readonly string[], console: Console): number {
       differs = true;
     rows.push([arrived.path, arrived.expected ?? 'nothing said', arrived.came, percent]);
     const { span, text } = arrived.edit;
-    workspace.set(uri(asked[0]!), file.text.slice(0, span.start) + text + file.text.slice(span.end));
+    workspace.set(address, file.text.slice(0, span.start) + text + file.text.slice(span.end));
   }
-  if (values.write) writeFileSync(asked[0]!, workspace.get(uri(asked[0]!))!.text);
+  if (values.write) writeFile(console, build.file, workspace.get(address)!.text);
   console.out(
     `${tableAsText({ heads: ['', 'the file said', 'came', 'differs by'], rows })}\n${values.write ? '  Written.' : '  Nothing written; add --write.'}\n`,
   );
   return differs ? 1 : 0;
-}
-
-function words(args: readonly string[]) {
-  const text = { type: 'string' } as const;
-  try {
-    return parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: { weighed: text, write: { type: 'boolean' }, workspace: text },
-    });
-  } catch (error) {
-    throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
-  }
 }

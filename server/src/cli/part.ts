@@ -1,22 +1,20 @@
 /** `dryfit part`: text from a seller's page on standard input becomes an entry of a parts file, with what is still missing. Writes no file. */
-import { parseArgs } from 'node:util';
-import { allChecks } from '../checks/generated/all';
-import { entryText, idFrom } from '../library/seller-text/entry';
-import { missingFields } from '../library/seller-text/missing';
-import { fieldsOfKind, partKinds, proposeFields } from '../library/seller-text/propose';
-import { withTypical } from '../library/seller-text/typical';
-import { restsOn } from '../plan/worked';
+import { entryText } from '../library/seller-text/entry';
+import type { Missing } from '../library/seller-text/missing';
+import { partKinds } from '../library/seller-text/propose';
+import { partDraft, shownMissing } from '../report/part-draft';
 import { CannotRun, type Console } from './console';
+import { asJson, flag, oneOf, text as word, wordsOf } from './words';
 
 /** More than any page; a whole book by mistake is not read. */
 const mostCharacters = 200_000;
-const shownMissing = 12;
 
 export function part(args: readonly string[], console: Console): number {
-  const { kind, id: wanted, typical, format = 'yaml' } = words(args);
+  const { values } = wordsOf(args, { kind: word, id: word, typical: flag, format: word }, false);
+  const { kind, id: wanted, typical = false } = values;
+  const format = oneOf('format', values.format ?? 'yaml', ['yaml', 'json']);
   if (kind === undefined || !partKinds.includes(kind))
     throw new CannotRun(`--kind takes ${partKinds.join(', ')}${kind === undefined ? '' : `; not \`${kind}\``}.`);
-  if (format !== 'yaml' && format !== 'json') throw new CannotRun(`--format takes yaml, json; not \`${format}\`.`);
   if (wanted !== undefined && !/^[a-z][a-z0-9.-]*$/.test(wanted))
     throw new CannotRun(`\`${wanted}\` is no id; use small letters, digits and hyphens, as in \`brunt-2207-1800\`.`);
   const text = console.in?.() ?? '';
@@ -24,11 +22,10 @@ export function part(args: readonly string[], console: Console): number {
     throw new CannotRun('Nothing came on standard input. Paste the text: `dryfit part --kind motor < page.txt`.');
   if (text.length > mostCharacters)
     throw new CannotRun(`That is more than ${mostCharacters} characters; paste the specifications alone.`);
-  const read = proposeFields(kind, text, console.today);
-  const proposed = typical ? withTypical(read, Object.keys(fieldsOfKind(kind)!.fields)) : read;
-  const id = wanted ?? idFrom(proposed.name, kind, () => false);
-  const missing = missingFields(proposed, allChecks, restsOn);
-  if (format === 'json') console.out(`${JSON.stringify({ id, ...proposed, missing }, null, 2)}\n`);
+  const draft = partDraft(kind, text, { today: console.today, typical, taken: () => false });
+  const { proposed, missing } = draft;
+  const id = wanted ?? draft.id;
+  if (format === 'json') console.out(asJson({ id, ...proposed, missing }));
   else {
     console.out(entryText(proposed, { id, today: console.today, words: true }));
     console.out(missingText(missing));
@@ -36,7 +33,7 @@ export function part(args: readonly string[], console: Console): number {
   return proposed.fields.length > 0 ? 0 : 1;
 }
 
-function missingText(missing: ReturnType<typeof missingFields>): string {
+function missingText(missing: readonly Missing[]): string {
   if (missing.length === 0) return '  # Nothing is missing that a check looks at.\n';
   const lines = missing
     .slice(0, shownMissing)
@@ -48,20 +45,4 @@ function missingText(missing: ReturnType<typeof missingFields>): string {
   return ['  # Not said on the page, what most checks look at first:', ...lines, ...more]
     .map((line) => `${line}\n`)
     .join('');
-}
-
-function words(args: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...args],
-      options: {
-        kind: { type: 'string' },
-        id: { type: 'string' },
-        typical: { type: 'boolean' },
-        format: { type: 'string' },
-      },
-    }).values;
-  } catch (error) {
-    throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
-  }
 }

@@ -1,5 +1,4 @@
 /** `dryfit point`: one operating point as on a thrust stand, from the words of the command line. Reads and writes; computes nothing. */
-import { parseArgs } from 'node:util';
 import { operatingPoint } from '../physics';
 import { whyNotOnStand } from '../report/figure-words';
 import { pointAsJson, pointAsText } from '../report/point-report';
@@ -7,11 +6,11 @@ import { readPropellerSize } from '../text/notation/propeller-size';
 import { readStator } from '../text/notation/stator';
 import { type Read, readQuantity } from '../text/quantity';
 import type { Dimension } from '../text/units';
-import { oneOf } from './check';
 import { CannotRun, type Console } from './console';
+import { asJson, flag, oneOf, text, wordsOf } from './words';
 
 export function point(args: readonly string[], console: Console): number {
-  const said = words(args);
+  const said = wordsOf(args, options, false).values;
   const format = oneOf('format', said.format ?? 'text', ['text', 'json']);
   const missing = (['stator', 'kv', 'propeller', 'volts'] as const).filter((option) => said[option] === undefined);
   if (missing.length > 0)
@@ -55,31 +54,28 @@ export function point(args: readonly string[], console: Console): number {
   });
   if (!outcome.ok) {
     const sentence = whyNotOnStand(outcome);
-    console.out(
-      format === 'json' ? `${JSON.stringify({ impossible: outcome.why, sentence }, null, 2)}\n` : `${sentence}\n`,
-    );
+    console.out(format === 'json' ? asJson({ impossible: outcome.why, sentence }) : `${sentence}\n`);
     return 1;
   }
-  console.out(
-    format === 'json' ? `${JSON.stringify(pointAsJson(outcome.value), null, 2)}\n` : pointAsText(outcome.value),
-  );
+  console.out(format === 'json' ? asJson(pointAsJson(outcome.value)) : pointAsText(outcome.value));
   return 0;
 }
 
-const options = [
-  'stator',
-  'kv',
-  'propeller',
-  'volts',
-  'throttle',
-  'thrust',
-  'resistance',
-  'no-load',
-  'altitude',
-  'temperature',
-  'format',
-] as const;
-type Option = (typeof options)[number];
+const options = {
+  stator: text,
+  kv: text,
+  propeller: text,
+  volts: text,
+  throttle: text,
+  thrust: text,
+  resistance: text,
+  'no-load': text,
+  altitude: text,
+  temperature: text,
+  format: text,
+  duct: flag,
+} as const;
+type Option = Exclude<keyof typeof options, 'duct'>;
 
 /** On a command line the unit that everybody means may be left out. */
 const withUnit = (text: string, unit: string): string =>
@@ -88,15 +84,4 @@ const withUnit = (text: string, unit: string): string =>
 function taken<T>(option: string, read: Read<T>): T {
   if (read.ok) return read.value;
   throw new CannotRun(`--${option}: ${read.why}${read.better?.[0] ? ` (${read.better.join(' or ')}?)` : ''}.`);
-}
-
-function words(args: readonly string[]): Partial<Record<Option, string>> & { readonly duct?: boolean } {
-  try {
-    const texts = Object.fromEntries(options.map((option) => [option, { type: 'string' as const }]));
-    return parseArgs({ args: [...args], options: { ...texts, duct: { type: 'boolean' } } }).values as ReturnType<
-      typeof words
-    >;
-  } catch (error) {
-    throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
-  }
 }

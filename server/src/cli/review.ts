@@ -1,8 +1,5 @@
 /** `dryfit review`: what a change does to the builds of a repository. Chooses versions and form; the review comes from the engine. */
-import { writeFileSync } from 'node:fs';
-import path from 'node:path';
-import { parseArgs } from 'node:util';
-import type { Severity } from '../build/finding';
+import { severities } from '../build/finding';
 import { annotations } from '../report/annotations';
 import { figuresOfCard } from '../report/review-figures';
 import { reviewAsJson } from '../report/review-json';
@@ -12,18 +9,26 @@ import { reviewAsSvg } from '../report/review-svg';
 import { reviewAsText } from '../report/review-text';
 import { reviewAsView } from '../report/review-view';
 import { review as compare, crashed, failsAt } from '../review/review';
-import { oneOf } from './check';
 import { sarifText } from './check-hosts';
 import { CannotRun, type Console } from './console';
 import { openRepository, pathOfUri, type Version } from './git';
+import { asJson, flag, oneOf, text, wordsOf } from './words';
+import { writeFile } from './write';
 
 /** The last is for the editor's view and promises nothing. */
 const formats = ['text', 'markdown', 'json', 'sarif', 'annotations', 'view'] as const;
 
 export function review(args: readonly string[], console: Console): number {
-  const { values, positionals } = words(args);
+  const { values, positionals } = wordsOf(args, {
+    format: text,
+    'fail-on': text,
+    'merge-base': flag,
+    seconds: text,
+    svg: text,
+    'svg-at': text,
+  });
   const format = oneOf('format', values.format ?? 'text', formats.slice(0, values.format === 'view' ? 6 : 5));
-  const threshold = oneOf('fail-on', values['fail-on'] ?? 'error', ['error', 'warning', 'information']) as Severity;
+  const threshold = oneOf('fail-on', values['fail-on'] ?? 'error', severities);
   const [base, head, ...more] = positionals;
   if (base === undefined || more.length > 0)
     throw new CannotRun(
@@ -44,7 +49,7 @@ export function review(args: readonly string[], console: Console): number {
     name: pathOfUri,
     notes: linkNotes(after),
   };
-  if (values.svg !== undefined) writeBeside(console, values.svg, reviewAsSvg(shown));
+  if (values.svg !== undefined) writeFile(console, values.svg, reviewAsSvg(shown));
   console.out(written(format, shown, values['svg-at'] ?? values.svg, repository.root));
   if (crashed(shown.review)) return 2;
   return failsAt(shown.review, threshold) ? 1 : 0;
@@ -54,7 +59,7 @@ function written(format: string, shown: ReviewShown, picture: string | undefined
   const where = whereIn(shown, shown.review.sides.after);
   switch (format) {
     case 'json':
-      return `${JSON.stringify(reviewAsJson(shown), null, 2)}\n`;
+      return asJson(reviewAsJson(shown));
     case 'markdown':
       return reviewAsMarkdown(shown, picture);
     case 'annotations':
@@ -106,31 +111,4 @@ export function timeLimit(said: string | undefined): () => void {
         `Not done within ${seconds} s, so nothing is said. Allow more with --seconds, or check in shards.`,
       );
   };
-}
-
-function words(args: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: {
-        format: { type: 'string' },
-        'fail-on': { type: 'string' },
-        'merge-base': { type: 'boolean' },
-        seconds: { type: 'string' },
-        svg: { type: 'string' },
-        'svg-at': { type: 'string' },
-      },
-    });
-  } catch (error) {
-    throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
-  }
-}
-
-export function writeBeside(console: Console, file: string, text: string): void {
-  try {
-    writeFileSync(path.resolve(console.cwd, file), text);
-  } catch (error) {
-    throw new CannotRun(`Cannot write ${file}: ${(error as Error).message.split(',')[0]}.`);
-  }
 }

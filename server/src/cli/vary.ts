@@ -1,8 +1,4 @@
 /** `dryfit vary`: what a field or a part of a build changes, as a table and a plot. Reads words and writes the answer; computes nothing. */
-import { writeFileSync } from 'node:fs';
-import path from 'node:path';
-import { parseArgs } from 'node:util';
-import { craftsOf } from '../analysis';
 import { evenRow, niceStep } from '../plan/nice-steps';
 import { type Change, partChanges, vary as tryChanges, valueChanges } from '../plan/vary';
 import { factAt, type NumberField, numberField } from '../plan/vary-field';
@@ -13,25 +9,33 @@ import { varyAsSvg } from '../report/vary-svg';
 import { readers } from '../text/notation';
 import { readQuantity } from '../text/quantity';
 import { factorOf } from '../text/units';
-import { benchUri, oneOf } from './check';
 import { CannotRun, type Console } from './console';
-import { open } from './files';
+import { craftIn, openOne } from './one-build';
+import { asJson, oneOf, text, wordsOf } from './words';
+import { writeFile } from './write';
 
 export function vary(args: readonly string[], console: Console): number {
-  const { values: said, positionals } = words(args);
+  const { values: said, positionals } = wordsOf(args, {
+    field: text,
+    from: text,
+    to: text,
+    step: text,
+    parts: text,
+    hold: text,
+    show: text,
+    pack: text,
+    format: text,
+    svg: text,
+    bench: text,
+    workspace: text,
+  });
   const format = oneOf('format', said.format ?? 'text', ['text', 'json', 'svg']);
-  const [name, ...more] = positionals;
-  if (name === undefined || more.length > 0) throw new CannotRun('`dryfit vary` takes one build file.');
+  const build = openOne(console, 'vary', positionals, said);
   if (said.field === undefined)
     throw new CannotRun('Say what to vary, as in `--field battery.capacity --from "850 mAh" --to "1800 mAh"`.');
   if (said.hold !== undefined) oneOf('hold', said.hold, ['weight']);
-  const { workspace, asked, uri } = open(console.cwd, [name], said);
-  if (asked.length !== 1) throw new CannotRun('`dryfit vary` takes one build file, not a folder.');
-  const address = uri(asked[0]!);
-  const bench = said.bench === undefined ? undefined : benchUri(console.cwd, said.bench, workspace, uri);
-  const craft = craftsOf(workspace, workspace.get(address)!, bench)[0];
-  if (!craft)
-    throw new CannotRun(`${name} is no build, so it has no figures. Its first line would be \`dryfit: build\`.`);
+  const { workspace, name } = build;
+  const craft = craftIn(build);
   const pack = craft.packs.find((one) => one.name === said.pack) ?? chosenPack(craft);
   if (!pack || (said.pack !== undefined && pack.name !== said.pack))
     throw new CannotRun(
@@ -45,9 +49,9 @@ export function vary(args: readonly string[], console: Console): number {
       .parts!.split(',')
       .map((id) => id.trim())
       .filter(Boolean);
-    const found = partsToTry(workspace, craft!, said.field!, ids);
+    const found = partsToTry(workspace, craft, said.field!, ids);
     if (!found.ok) throw new CannotRun(found.why);
-    const own = craft!.packs.find((one) => `packs.${one.name}` === said.field) ?? pack!;
+    const own = craft.packs.find((one) => `packs.${one.name}` === said.field) ?? pack!;
     return {
       changes: partChanges(found.of, found.parts),
       pack: own,
@@ -56,7 +60,7 @@ export function vary(args: readonly string[], console: Console): number {
   }
 
   function valuesPlan(): Plan {
-    const found = numberField(craft!, said.field!, pack);
+    const found = numberField(craft, said.field!, pack);
     if (!found.ok) throw new CannotRun(found.why);
     if (said.from === undefined || said.to === undefined)
       throw new CannotRun('Say --from and --to with their units, or --parts with ids of parts.');
@@ -78,7 +82,7 @@ export function vary(args: readonly string[], console: Console): number {
     return {
       changes: valueChanges(found.field, written),
       pack: found.field.pack,
-      own: factAt({ craft: craft!, pack: found.field.pack }, found.field)?.value,
+      own: factAt({ craft: craft, pack: found.field.pack }, found.field)?.value,
       request: {
         field: found.field.path,
         unit: from.unit,
@@ -100,9 +104,13 @@ export function vary(args: readonly string[], console: Console): number {
   for (const one of shown)
     if (!known.has(one) && !(usualFigures as readonly string[]).includes(one))
       throw new CannotRun(`There is no figure \`${one}\` to show. Known here: ${[...known].sort().join(', ')}.`);
-  if (said.svg !== undefined) write(console, said.svg, varyAsSvg(report));
-  if (format === 'json') console.out(`${JSON.stringify(varyAsJson(report), null, 2)}\n`);
-  else console.out(format === 'svg' ? varyAsSvg(report) : varyAsText(report));
+  if (said.svg !== undefined) writeFile(console, said.svg, varyAsSvg(report));
+  const forms = {
+    json: () => asJson(varyAsJson(report)),
+    svg: () => varyAsSvg(report),
+    text: () => varyAsText(report),
+  };
+  console.out(forms[format]());
   return 0;
 }
 
@@ -139,38 +147,4 @@ function quantity(option: string, text: string, { field, path: where }: NumberFi
 function usualStep(field: NumberField, from: number, to: number): number {
   const step = niceStep(Math.max(1e-9, Math.abs(to - from) / 7));
   return field.field.is === 'notation' && field.field.notation === 'count' ? Math.max(1, Math.round(step)) : step;
-}
-
-function write(console: Console, file: string, text: string): void {
-  try {
-    writeFileSync(path.resolve(console.cwd, file), text);
-  } catch (error) {
-    throw new CannotRun(`Cannot write ${file}: ${(error as Error).message.split(',')[0]}.`);
-  }
-}
-
-function words(args: readonly string[]) {
-  const text = { type: 'string' } as const;
-  try {
-    return parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: {
-        field: text,
-        from: text,
-        to: text,
-        step: text,
-        parts: text,
-        hold: text,
-        show: text,
-        pack: text,
-        format: text,
-        svg: text,
-        bench: text,
-        workspace: text,
-      },
-    });
-  } catch (error) {
-    throw new CannotRun(`${(error as Error).message.split('. ')[0]}. \`dryfit --help\` lists the options.`);
-  }
 }

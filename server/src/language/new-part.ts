@@ -1,12 +1,10 @@
 /** Text from a seller's page as an entry to look over, and the edit that puts the entry into the nearest parts file. Writes nothing itself. */
 import type { TextEdit } from 'vscode-languageserver-types';
-import { allChecks } from '../checks/generated/all';
-import { entryText, idFrom } from '../library/seller-text/entry';
-import { type Missing, missingFields } from '../library/seller-text/missing';
-import { fieldsOfKind, type Proposal, proposeFields } from '../library/seller-text/propose';
-import { withTypical } from '../library/seller-text/typical';
+import { entryText } from '../library/seller-text/entry';
+import type { Missing } from '../library/seller-text/missing';
+import type { Proposal } from '../library/seller-text/propose';
 import type { Workspace } from '../library/workspace';
-import { restsOn } from '../plan/worked';
+import { partDraft, shownMissing } from '../report/part-draft';
 import { positionAt } from '../text/lines';
 import { indentOf, lineEnd, nearestParts } from './refactor';
 
@@ -18,16 +16,13 @@ export interface Draft {
   readonly missing: readonly Missing[];
 }
 
-const shownMissing = 12;
-
 export function draftPart(workspace: Workspace, kind: string, pasted: string, today: string, typical: boolean): Draft {
-  const read = proposeFields(kind, pasted, today);
-  const proposed = typical ? withTypical(read, Object.keys(fieldsOfKind(kind)?.fields ?? {})) : read;
-  const id = idFrom(proposed.name, kind, (taken) =>
+  const { id, proposed, missing } = partDraft(kind, pasted, {
+    today,
+    typical,
     // A draft that is still looked over takes no id.
-    (workspace.parts().get(taken) ?? []).some((part) => !part.at.file.startsWith('untitled:')),
-  );
-  const missing = missingFields(proposed, allChecks, restsOn);
+    taken: (taken) => (workspace.parts().get(taken) ?? []).some((part) => !part.at.file.startsWith('untitled:')),
+  });
   const head = 'dryfit: parts\n\n# Look each value over: behind it stand the words it came from.\nparts:\n';
   const tail = missing
     .slice(0, shownMissing)

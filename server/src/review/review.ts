@@ -1,7 +1,7 @@
 /** A review: two versions of a repository's builds side by side, as data. Compares; words and lays out nothing. */
 import { type Analysis, analyse } from '../analysis';
 import type { Craft } from '../build/craft';
-import type { Severity } from '../build/finding';
+import { gravity, type Severity } from '../build/finding';
 import type { ShopsFileFacts } from '../build/generated/facts';
 import type { SourceFile } from '../build/source-file';
 import { folderOf } from '../library/workspace';
@@ -170,9 +170,8 @@ function withPacksRenamed(fingerprint: string, packs: ReadonlyMap<string, string
   return out;
 }
 
-const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
 const worst = ({ findings }: { findings: FindingChanges }): number =>
-  Math.min(3, ...findings.introduced.map(({ finding }) => gravity[finding.severity]));
+  Math.min(3, ...findings.introduced.map(({ finding }) => gravity(finding.severity)));
 const statuses: readonly Status[] = ['changed', 'renamed', 'moved', 'added', 'deleted', 'affected', 'formatting'];
 
 const gravestFirst = (a: BuildReview, b: BuildReview): number =>
