@@ -6,8 +6,8 @@ import { priceOrder } from '../../server/src/plan/order-price';
 export function byHand(problem: OrderProblem): number | undefined {
   const ways = problem.lines.map((line, index) =>
     line.whole
-      ? problem.shops.flatMap((_, shop) => coversOf(offersFor(problem, index, shop), line.need))
-      : coversOf(offersFor(problem, index), line.need, 60),
+      ? problem.shops.flatMap((_, shop) => coversOf(offersFor(problem, index, shop), line.need)!)
+      : coversOf(offersFor(problem, index), line.need, 50_000)!,
   );
   const total = (choice: readonly number[]): number => {
     const answer = priceOrder(

@@ -1,11 +1,12 @@
 /** The proved order against exhaustive search: 300 drawn instances with every kind of rule, and orders whose answer was worked out by hand. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadSolver } from '../../server/src/cli/solver';
-import { noBorder, type OrderProblem, type OrderShop } from '../../server/src/plan/order-model';
+import { cheapestCover, coversOf, offersFor } from '../../server/src/plan/order-covers';
+import type { OrderProblem, OrderShop } from '../../server/src/plan/order-model';
 import { priceOrder } from '../../server/src/plan/order-price';
 import { cheapestEverywhere, type Solver, singleShop, solveOrder } from '../../server/src/plan/order-solve';
 import { cheapestOfAll, sizeOf, waysToBuy } from './exhaustive';
-import { drawnOrder } from './instances';
+import { drawnOrder, noBorder } from './instances';
 
 let solver: Solver;
 beforeAll(async () => {
@@ -69,6 +70,50 @@ describe('300 drawn orders', () => {
     }
     expect(found).toBeGreaterThan(150);
     expect(beaten).toBeGreaterThan(50);
+  });
+});
+
+describe('a line of many pieces in packs of many sizes', () => {
+  /** Washers by the dozen: more ways than are listed one by one. */
+  const packs = [
+    [1, 14],
+    [2, 26],
+    [5, 60],
+    [10, 116, 3],
+    [20, 222, 2],
+  ] as const;
+  const atBoth = packs.flatMap(([pack, price, stock]) => [
+    { line: 0, shop: 0, pack, price, stock },
+    { line: 0, shop: 1, pack, price: price + 7, stock },
+  ]);
+  const many = (whole: boolean): OrderProblem => ({
+    lines: [{ part: 'washer', need: 60, mass: 2, battery: false, whole }],
+    shops: [shop('a', { flat: 300, minimum: 600 }), shop('b', { flat: 100, freeOver: 1200 })],
+    offers: atBoth,
+  });
+  /** One shop at a time, as the line may not be divided. */
+  const alone = [0, 1].map((at) => ({ ...many(true), offers: atBoth.filter((offer) => offer.shop === at) }));
+
+  it('has more ways than are listed', () => {
+    expect(coversOf(offersFor(many(true), 0, 0), 60)).toBeUndefined();
+  });
+
+  it.each([true, false])('is solved to proof all the same, whole: %s', (whole) => {
+    const answer = solveOrder(many(whole), solver);
+    const best = Math.min(...alone.map((problem) => cheapestOfAll(problem)!));
+    expect(answer.ok && answer.order.optimal).toBe(true);
+    // What may be split is never dearer than what may not.
+    if (whole) expect(answer.ok && answer.order.priced.total).toBe(best);
+    else expect(answer.ok && answer.order.priced.total).toBeLessThanOrEqual(best);
+  });
+
+  it('has its cheapest goods found without a list', () => {
+    const problem = many(true);
+    const goods = alone.flatMap((one) =>
+      waysToBuy(one)[0]!.map((buy) => buy.reduce((sum, [i, n]) => sum + one.offers[i]!.price * n, 0)),
+    );
+    const cover = cheapestCover(problem, 0)!;
+    expect(cover.reduce((sum, one) => sum + problem.offers[one.offer]!.price * one.packs, 0)).toBe(Math.min(...goods));
   });
 });
 

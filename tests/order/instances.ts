@@ -1,6 +1,8 @@
 /** Draws orders with every kind of rule a shop may have. Repeatable; solves nothing. */
-import { noBorder, type OrderOffer, type OrderProblem, type OrderShop } from '../../server/src/plan/order-model';
+import type { Border, OrderOffer, OrderProblem, OrderShop } from '../../server/src/plan/order-model';
 import { type Chance, seeded } from '../support/seeded';
+
+export const noBorder: Border = { duty: 0, tax: 0, handling: 0, perLine: 0 };
 
 export interface Size {
   readonly lines: number;

@@ -1,6 +1,6 @@
 /** The order of one build or of several together: their needs, the shops, and the problem to solve. Finds nothing out by solving. */
 import type { Craft } from '../build/craft';
-import type { OrderOffer, OrderProblem, Purchase } from './order-model';
+import { type OrderOffer, type OrderProblem, type Purchase, packsFor } from './order-model';
 import { type OrderNeed, orderNeeds, unnamedParts } from './order-needs';
 import { type OpenShop, openShops, type ShopOffer, type Shops } from './order-shops';
 
@@ -121,7 +121,7 @@ export function saidOrder(order: BuildOrder): readonly Purchase[] | undefined {
 function cheapestAt(problem: OrderProblem, line: number, shop: number): readonly Purchase[] | undefined {
   const { need } = problem.lines[line]!;
   const best = problem.offers
-    .map((offer, index) => ({ offer: index, packs: Math.ceil(need / offer.pack), own: offer }))
+    .map((offer, index) => ({ offer: index, packs: packsFor(need, offer), own: offer }))
     .filter(({ own }) => own.line === line && own.shop === shop)
     .sort((a, b) => a.packs * a.own.price - b.packs * b.own.price)[0];
   return best && [{ offer: best.offer, packs: best.packs }];

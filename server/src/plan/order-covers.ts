@@ -1,12 +1,10 @@
 /** The ways in which one line can be bought: packs that cover the need, none of which could be left out. Knows no shop's rules. */
-import type { OrderOffer, OrderProblem, Purchase } from './order-model';
+import { type OrderOffer, type OrderProblem, type Purchase, packsFor } from './order-model';
 
-/** All ways to cover a need with these offers. `most` bounds their number; beyond it the rest is left out, which a line of so few pieces never meets. */
-export function coversOf(
-  offers: readonly { readonly index: number; readonly offer: OrderOffer }[],
-  need: number,
-  most = 400,
-): readonly (readonly Purchase[])[] {
+type Offers = readonly { readonly index: number; readonly offer: OrderOffer }[];
+
+/** All ways to cover a need with these offers; nothing when there are more than `most`, as a list with some left out would prove nothing. */
+export function coversOf(offers: Offers, need: number, most = 400): readonly (readonly Purchase[])[] | undefined {
   // Large packs first, so that a pack that could be left out is seen early.
   const sorted = [...offers].sort((a, b) => b.offer.pack - a.offer.pack || a.index - b.index);
   const found: Purchase[][] = [];
@@ -18,37 +16,52 @@ export function coversOf(
       return;
     }
     const next = sorted[at];
-    if (!next || found.length >= most) return;
-    const limit = Math.min(next.offer.stock ?? Number.POSITIVE_INFINITY, Math.ceil(left / next.offer.pack));
+    if (!next || found.length > most) return;
+    const limit = Math.min(next.offer.stock ?? Number.POSITIVE_INFINITY, packsFor(left, next.offer));
     for (let packs = limit; packs >= 0; packs--)
       walk(at + 1, left - packs * next.offer.pack, packs > 0 ? [...taken, { offer: next.index, packs }] : taken);
   };
   const packOf = (one: Purchase): number => offers.find(({ index }) => index === one.offer)!.offer.pack;
   walk(0, need, []);
-  return found;
+  return found.length > most ? undefined : found;
 }
 
-export const offersFor = (
-  problem: OrderProblem,
-  line: number,
-  shop?: number,
-): readonly { index: number; offer: OrderOffer }[] =>
+export const offersFor = (problem: OrderProblem, line: number, shop?: number): Offers =>
   problem.offers.flatMap((offer, index) =>
     offer.line === line && (shop === undefined || offer.shop === shop) && offer.stock !== 0 ? [{ index, offer }] : [],
   );
-
-/** Cents of the goods of one way to buy. */
-export const costOf = (problem: OrderProblem, cover: readonly Purchase[]): number =>
-  cover.reduce((sum, { offer, packs }) => sum + problem.offers[offer]!.price * packs, 0);
 
 /** The cheapest goods for a line, at one shop or anywhere; shipping left out. */
 export function cheapestCover(problem: OrderProblem, line: number, shop?: number): readonly Purchase[] | undefined {
   const { need, whole } = problem.lines[line]!;
   const shops = shop === undefined && whole ? problem.shops.map((_, i) => i) : [shop];
   return shops
-    .flatMap((one) => coversOf(offersFor(problem, line, one), need))
-    .reduce<readonly Purchase[] | undefined>(
-      (best, cover) => (!best || costOf(problem, cover) < costOf(problem, best) ? cover : best),
-      undefined,
-    );
+    .flatMap((one) => cheapestOf(offersFor(problem, line, one), need) ?? [])
+    .reduce<Cover | undefined>((best, cover) => (!best || cover.cost < best.cost ? cover : best), undefined)?.purchases;
+}
+
+interface Cover {
+  readonly cost: number;
+  readonly purchases: readonly Purchase[];
+}
+
+/** By the pieces covered so far, one offer after the other, so that many sizes of packs need no search. */
+function cheapestOf(offers: Offers, need: number): Cover | undefined {
+  let best: (Cover | undefined)[] = Array.from({ length: need + 1 });
+  best[0] = { cost: 0, purchases: [] };
+  for (const { index, offer } of offers) {
+    const next = [...best];
+    for (const [covered, known] of best.entries()) {
+      if (!known) continue;
+      const most = Math.min(offer.stock ?? Number.POSITIVE_INFINITY, packsFor(need - covered, offer));
+      for (let packs = 1; packs <= most; packs++) {
+        const then = Math.min(need, covered + packs * offer.pack);
+        const cost = known.cost + packs * offer.price;
+        if (cost < (next[then]?.cost ?? Number.POSITIVE_INFINITY))
+          next[then] = { cost, purchases: [...known.purchases, { offer: index, packs }] };
+      }
+    }
+    best = next;
+  }
+  return best[need];
 }

@@ -2,10 +2,9 @@
 import type { Craft } from '../build/craft';
 import { lazily } from '../physics/lazily';
 import { type BuildOrder, orderOf, saidOrder } from './order-build';
-import type { Purchase } from './order-model';
+import { type Purchase, packsFor } from './order-model';
 import type { OrderNeed } from './order-needs';
-import type { Refused } from './order-price';
-import { type Priced, priceOrder } from './order-price';
+import { type Priced, priceOrder, type Refused } from './order-price';
 import type { OpenShop, ShopOffer } from './order-shops';
 import { cheapestEverywhere, leastGoods, singleShop } from './order-solve';
 
@@ -73,7 +72,7 @@ function betterThan(order: BuildOrder, priced: Priced, purchases: readonly Purch
   const lineOf = (one: Purchase): number => problem.offers[one.offer]!.line;
   for (const [line, { need }] of problem.lines.entries())
     for (const [offer, own] of problem.offers.entries()) {
-      const packs = Math.ceil(need / own.pack);
+      const packs = packsFor(need, own);
       if (own.line === line && (own.stock ?? packs) >= packs)
         take([...purchases.filter((one) => lineOf(one) !== line), { offer, packs }]);
     }

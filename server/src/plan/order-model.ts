@@ -32,8 +32,6 @@ export interface Border {
   readonly perLine: number;
 }
 
-export const noBorder: Border = { duty: 0, tax: 0, handling: 0, perLine: 0 };
-
 export interface OrderLine {
   readonly part: string;
   /** Pieces to buy; at least 1. */
@@ -71,4 +69,5 @@ export interface Purchase {
   readonly packs: number;
 }
 
+/** Packs of an offer that cover a need by themselves. */
 export const packsFor = (need: number, offer: Pick<OrderOffer, 'pack'>): number => Math.ceil(need / offer.pack);

@@ -3,7 +3,7 @@
  * one group of rows; all numbers are whole. Solves nothing.
  */
 import { coversOf, offersFor } from './order-covers';
-import type { OrderProblem, OrderShop, Purchase } from './order-model';
+import { type OrderOffer, type OrderProblem, type OrderShop, type Purchase, packsFor } from './order-model';
 
 export interface OrderProgram {
   readonly text: string;
@@ -28,7 +28,7 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
 
   const sums = problem.shops.map(() => ({
     goods: new Map() as Terms,
-    // One load, or packs apart: mass, pieces and lines of each.
+    // One load, or packs apart.
     loads: [newLoad(), newLoad()] as const,
     lines: new Map() as Terms,
   }));
@@ -37,6 +37,7 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
   for (const [index, line] of problem.lines.entries()) {
     const whole: Terms = new Map();
     const covered: Terms = new Map();
+    const covers = line.whole ? coversByShop(index, line.need) : undefined;
     for (const [at, shop] of problem.shops.entries()) {
       const offers = offersFor(problem, index, at);
       if (offers.length === 0 || (line.battery && !shop.sendsBatteries)) continue;
@@ -44,12 +45,12 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
       const load = sums[at]!.loads[shop.batteriesApart && line.battery ? 1 : 0];
       binaries.add(bought);
       add(sums[at]!.lines, bought, 1);
-      add(load.lines, bought, 1);
       if (line.battery) load.batteries.push(bought);
       load.uses.push(bought);
-      if (line.whole) {
+      add(whole, bought, 1);
+      if (covers) {
         const ways: Terms = new Map([[bought, -1]]);
-        for (const [n, cover] of coversOf(offers, line.need).entries()) {
+        for (const [n, cover] of covers[at]!.entries()) {
           const name = `x${index}_${at}_${n}`;
           binaries.add(name);
           columns.push({ name, purchases: cover, integer: false });
@@ -57,13 +58,12 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
           for (const { offer, packs } of cover) count(name, problem.offers[offer]!, packs, at, load);
         }
         row(ways, '=', 0);
-        add(whole, bought, 1);
         continue;
       }
       const some: Terms = new Map([[bought, -1]]);
       for (const { index: offer, offer: one } of offers) {
         const name = `n${offer}`;
-        const most = Math.min(one.stock ?? Number.POSITIVE_INFINITY, Math.ceil(line.need / one.pack));
+        const most = mostOf(one);
         integers.add(name);
         bounds.push(` 0 <= ${name} <= ${most}`);
         columns.push({ name, purchases: [{ offer, packs: 1 }], integer: true });
@@ -82,14 +82,20 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
       row(some, '>=', 0);
     }
     if (line.whole) row(whole.size > 0 ? whole : new Map([['nothing', 1]]), '=', 1);
-    else splitRows(index, covered);
+    if (!covers) packRows(index, covered);
+  }
+
+  /** The ways to buy a whole line at each shop, when all can be listed. */
+  function coversByShop(line: number, need: number): readonly (readonly (readonly Purchase[])[])[] | undefined {
+    const all = problem.shops.map((_, shop) => coversOf(offersFor(problem, line, shop), need));
+    return all.every((one) => one !== undefined) ? all : undefined;
   }
 
   /** Pieces cover the need, and no pack is bought that could be left out. */
-  function splitRows(index: number, covered: Terms): void {
+  function packRows(index: number, covered: Terms): void {
     const { need } = problem.lines[index]!;
     row(covered.size > 0 ? covered : new Map([['nothing', 1]]), '>=', need);
-    const largest = [...covered].reduce((sum, [name, pack]) => sum + pack * mostOf(name), 0);
+    const largest = [...covered].reduce((sum, [name, pack]) => sum + pack * mostOf(offerOf(name)), 0);
     const packs = new Set(covered.values());
     for (const [name, pack] of covered) {
       const used = `b${name}`;
@@ -97,7 +103,7 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
       row(
         new Map([
           [name, 1],
-          [used, -mostOf(name)],
+          [used, -mostOf(offerOf(name))],
         ]),
         '<=',
         0,
@@ -108,9 +114,12 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
       else row(add(new Map(covered), used, largest - limit), '<=', largest);
     }
   }
-  function mostOf(name: string): number {
-    const offer = problem.offers[Number(name.slice(1))]!;
-    return Math.min(offer.stock ?? Number.POSITIVE_INFINITY, Math.ceil(problem.lines[offer.line]!.need / offer.pack));
+  function mostOf(offer: OrderOffer): number {
+    return Math.min(offer.stock ?? Number.POSITIVE_INFINITY, packsFor(problem.lines[offer.line]!.need, offer));
+  }
+  /** Behind a count of packs. */
+  function offerOf(name: string): OrderOffer {
+    return problem.offers[Number(name.slice(1))]!;
   }
 
   function count(
@@ -245,7 +254,7 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
   /** More than any order can reach: all that could be bought at once. */
   function largestOf(terms: Terms): number {
     let sum = 0;
-    for (const [name, factor] of terms) sum += factor * (name.startsWith('n') ? mostOf(name) : 1);
+    for (const [name, factor] of terms) sum += factor * (name.startsWith('n') ? mostOf(offerOf(name)) : 1);
     return sum;
   }
 
@@ -281,12 +290,11 @@ export function orderProgram(problem: OrderProblem): OrderProgram {
 interface Load {
   readonly mass: Terms;
   readonly pieces: Terms;
-  readonly lines: Terms;
   readonly uses: string[];
   readonly batteries: string[];
 }
 
-const newLoad = (): Load => ({ mass: new Map(), pieces: new Map(), lines: new Map(), uses: [], batteries: [] });
+const newLoad = (): Load => ({ mass: new Map(), pieces: new Map(), uses: [], batteries: [] });
 
 /** Terms with line breaks, as readers of this form bound the length of a line. */
 function written(terms: readonly (readonly [string, number])[]): string {

@@ -5,6 +5,7 @@ import { allChecks } from '../checks/generated/all';
 import { runChecks } from '../checks/run';
 import type { Workspace } from '../library/workspace';
 import { orderOf } from '../plan/order-build';
+import { packsFor } from '../plan/order-model';
 import { orderNeeds } from '../plan/order-needs';
 
 export interface FittingPart {
@@ -29,7 +30,7 @@ export function alternativeFor(
   const { shops } = orderOf([craft]);
   const offered = shops.open.flatMap(({ shop, offers }) =>
     offers.flatMap((offer) => {
-      const packs = Math.ceil(need.need / offer.pack);
+      const packs = packsFor(need.need, offer);
       const same = workspace.find(offer.part, craft.file)?.kind === need.kind && offer.part !== part;
       return same && (offer.stock ?? packs) >= packs
         ? [{ part: offer.part, shop: shop.id, cost: packs * offer.price }]
