@@ -1,6 +1,7 @@
 /** The extension in a browser-hosted editor: the same server in a web worker, its files read through the editor. */
 import * as vscode from 'vscode';
 import { LanguageClient, type LanguageClientOptions } from 'vscode-languageclient/browser';
+import { isBuildFileName, isPassedOver } from '../../server/src/text/build-file-name.ts';
 import { type Ask, registerNewBuild } from './new-build.ts';
 import { registerNewPart } from './new-part.ts';
 import { registerShow } from './show.ts';
@@ -63,10 +64,10 @@ async function filesBelow(folder: vscode.Uri): Promise<readonly vscode.Uri[]> {
     () => [],
   );
   const found = entries.map(async ([name, type]): Promise<readonly vscode.Uri[]> => {
-    if (name.startsWith('.') || name === 'node_modules') return [];
+    if (isPassedOver(name)) return [];
     const uri = vscode.Uri.joinPath(folder, name);
     if (type === vscode.FileType.Directory) return filesBelow(uri);
-    return type === vscode.FileType.File && /\.dryfit\.ya?ml$/i.test(name) ? [uri] : [];
+    return type === vscode.FileType.File && isBuildFileName(name) ? [uri] : [];
   });
   return (await Promise.all(found)).flat();
 }

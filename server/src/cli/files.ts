@@ -4,10 +4,9 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { Workspace } from '../library/workspace';
 import { onlyBuilds } from '../review/quick-look';
-import { limits } from '../text/limits';
+import { isBuildFileName, isPassedOver } from '../text/build-file-name';
+import { isBeyondReading, unread } from '../text/limits';
 import { CannotRun } from './console';
-
-export const isBuildFileName = (name: string): boolean => /\.dryfit\.ya?ml$/i.test(name);
 
 const uriOf = (file: string): string => pathToFileURL(file).href;
 
@@ -58,7 +57,7 @@ function walk(folder: string): readonly string[] {
   return readdirSync(folder, { withFileTypes: true })
     .sort((a, b) => (a.name < b.name ? -1 : 1))
     .flatMap((entry) => {
-      if (entry.name.startsWith('.') || entry.name === 'node_modules') return [];
+      if (isPassedOver(entry.name)) return [];
       const full = path.join(folder, entry.name);
       if (entry.isDirectory()) return walk(full);
       return entry.isFile() && isBuildFileName(entry.name) ? [full] : [];
@@ -78,9 +77,7 @@ function rootOf(cwd: string, file: string): string {
 function read(cwd: string, file: string): string {
   const stat = statSync(file, { throwIfNoEntry: false });
   if (!stat) throw new CannotRun(`There is no file ${shown(cwd, file)}.`);
-  // A file far beyond the limit is not even read; what is read of it is enough for the finding that says so.
-  if (stat.size > limits.characters * 4) return ' '.repeat(limits.characters + 1);
-  return readFileSync(file, 'utf8');
+  return isBeyondReading(stat.size) ? unread : readFileSync(file, 'utf8');
 }
 
 export const shown = (cwd: string, file: string): string => path.relative(cwd, file).split(path.sep).join('/') || '.';

@@ -3,9 +3,9 @@ import { spawnSync } from 'node:child_process';
 import { closeSync, constants, existsSync, fstatSync, lstatSync, openSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
-import { limits } from '../text/limits';
+import { isBuildFileName, isPassedOver } from '../text/build-file-name';
+import { isBeyondReading, unread } from '../text/limits';
 import { CannotRun } from './console';
-import { isBuildFileName } from './files';
 
 /** What a repository from a stranger may cost. */
 const most = { files: 50_000, bytes: 256 << 20, listing: 512 << 20, seconds: 60 } as const;
@@ -85,11 +85,13 @@ function versionAt(root: string, commit: string): Version {
   }
   hold(
     blobs.length,
-    blobs.reduce((sum, blob) => sum + (isTooLarge(blob.size) ? 0 : blob.size), 0),
+    blobs.reduce((sum, blob) => sum + (isBeyondReading(blob.size) ? 0 : blob.size), 0),
   );
-  const contents = blobContents(root, [...new Set(blobs.filter(({ size }) => !isTooLarge(size)).map(({ id }) => id))]);
+  const contents = blobContents(root, [
+    ...new Set(blobs.filter(({ size }) => !isBeyondReading(size)).map(({ id }) => id)),
+  ]);
   const texts = new Map(
-    blobs.map(({ name, id, size }) => [uriOfPath(name), isTooLarge(size) ? tooLarge : (contents.get(id) ?? '')]),
+    blobs.map(({ name, id, size }) => [uriOfPath(name), isBeyondReading(size) ? unread : (contents.get(id) ?? '')]),
   );
   return { texts, links };
 }
@@ -126,7 +128,7 @@ function workingTree(root: string): Version {
     const read = readInside(root, name, folders);
     if (read === 'link') links.push(name);
     else if (read !== undefined) {
-      bytes += read === tooLarge ? 0 : read.length;
+      bytes += read === unread ? 0 : read.length;
       hold(0, bytes);
       texts.set(uriOfPath(name), read);
     }
@@ -148,7 +150,7 @@ function readInside(root: string, name: string, folders: Map<string, boolean>): 
   if (!stat) return undefined;
   if (stat.isSymbolicLink()) return 'link';
   if (!stat.isFile()) return undefined;
-  if (isTooLarge(stat.size)) return tooLarge;
+  if (isBeyondReading(stat.size)) return unread;
   // The file may have become a link since it was looked at.
   const fd = openSync(full, constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0));
   try {
@@ -159,12 +161,7 @@ function readInside(root: string, name: string, folders: Map<string, boolean>): 
 }
 
 /** The same folders are passed over as when a folder is checked. */
-const isWanted = (name: string): boolean =>
-  isBuildFileName(name) && !name.split('/').some((step) => step.startsWith('.') || step === 'node_modules');
-
-const isTooLarge = (size: number): boolean => size > limits.characters * 4;
-/** Enough for the finding that says so. */
-const tooLarge = ' '.repeat(limits.characters + 1);
+const isWanted = (name: string): boolean => isBuildFileName(name) && !name.split('/').some(isPassedOver);
 
 function hold(files: number, bytes: number): void {
   if (files > most.files)

@@ -5,18 +5,15 @@ import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import packageJson from '../../../package.json' with { type: 'json' };
-import { limits } from '../text/limits';
+import { isBuildFileName, isPassedOver } from '../text/build-file-name';
+import { isBeyondReading, unread } from '../text/limits';
 import { type Disk, serve } from './server';
 import { canonicalUri } from './uri';
-
-const isBuildFile = (name: string): boolean => /\.dryfit\.ya?ml$/i.test(name);
 
 async function readText(file: string): Promise<string | undefined> {
   try {
     const { size } = await stat(file);
-    // Enough for the finding that the file is too large.
-    if (size > limits.characters * 4) return ' '.repeat(limits.characters + 1);
-    return await readFile(file, 'utf8');
+    return isBeyondReading(size) ? unread : await readFile(file, 'utf8');
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     // Gone, a folder, or not ours to read: the workspace has no such file.
@@ -33,10 +30,10 @@ async function walk(folder: string, found: string[]): Promise<void> {
     throw error;
   });
   for (const entry of entries) {
-    if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
+    if (isPassedOver(entry.name)) continue;
     const full = path.join(folder, entry.name);
     if (entry.isDirectory()) await walk(full, found);
-    else if (entry.isFile() && isBuildFile(entry.name)) found.push(full);
+    else if (entry.isFile() && isBuildFileName(entry.name)) found.push(full);
   }
 }
 
@@ -50,7 +47,7 @@ const disk: Disk = {
     return new Map(texts.filter((pair): pair is readonly [string, string] => pair[1] !== undefined));
   },
   async read(uri) {
-    return uri.startsWith('file:') && isBuildFile(uri) ? readText(fileURLToPath(uri)) : undefined;
+    return uri.startsWith('file:') && isBuildFileName(uri) ? readText(fileURLToPath(uri)) : undefined;
   },
 };
 

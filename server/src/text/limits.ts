@@ -9,3 +9,9 @@ export const limits = {
   /** Findings shown for one file; what goes beyond is counted in one line. */
   findings: 500,
 } as const;
+
+/** A file of so many bytes is not even read. */
+export const isBeyondReading = (bytes: number): boolean => bytes > limits.characters * 4;
+
+/** Stands for a file that is not read: just long enough for the finding that says so. */
+export const unread = ' '.repeat(limits.characters + 1);
