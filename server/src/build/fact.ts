@@ -41,3 +41,14 @@ export type Pointable = { readonly at: Place; readonly through?: Place; readonly
 
 /** Where a finding about this is shown in the build: at the `use:` for a library's value, else at the value. */
 export const shownAt = (fact: Pointable): Place => fact.through ?? fact.at;
+
+/** What stands at the end of a path of keys, through tables and maps of facts. */
+export function lookUp(from: unknown, keys: readonly string[]): unknown {
+  let here = from;
+  for (const key of keys) {
+    if (typeof here !== 'object' || here === null) return undefined;
+    const table = here as Partial<Table<unknown>>;
+    here = table.is === 'table' ? table.entries?.get(key) : (here as Readonly<Record<string, unknown>>)[key];
+  }
+  return here;
+}

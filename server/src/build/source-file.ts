@@ -26,6 +26,10 @@ export interface SourceFile {
   readonly documents: readonly FileDocument[];
 }
 
+/** The document that an offset lies in. */
+export const documentAt = (file: SourceFile, offset: number): FileDocument | undefined =>
+  file.documents.find(({ span }) => offset >= span.start && offset <= span.end);
+
 /** Keywords of a schema that hold against the value itself, not against one of its keys. */
 const againstValue: ReadonlySet<string> = new Set(['type', 'quantity', 'notation', 'enum', 'const', 'pattern']);
 

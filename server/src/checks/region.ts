@@ -1,10 +1,6 @@
-/** Whose rules a craft is held against: the build's word, else the bench's, else the workspace's. */
+/** The profile of rules that a craft is held against, and how a finding that rests on it ends. */
 import type { Craft } from '../build/craft';
-import type { Fact } from '../build/fact';
-import { profileOf, type RulesProfile } from '../plan/rules';
-
-export const regionFact = (craft: Craft): Fact<string> | undefined =>
-  craft.said.region ?? craft.bench?.region ?? craft.settings?.region;
+import { profileOf, type RulesProfile, regionFact } from '../plan/rules';
 
 export const profileFor = (craft: Craft): RulesProfile | undefined => profileOf(regionFact(craft)?.value);
 

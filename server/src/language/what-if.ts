@@ -1,7 +1,7 @@
 /** What one step up and one step down would do to weight, thrust and flight time: lines for a hover, titles for code lenses. Changes no text. */
 import type { Craft, Pack } from '../build/craft';
 import { kidOf, type Slot } from '../build/slot';
-import type { SourceFile } from '../build/source-file';
+import { documentAt, type SourceFile } from '../build/source-file';
 import { values } from '../physics';
 import { neighbourCapacities, neighbourValues } from '../plan/nice-steps';
 import { type Change, type Variation, valueChanges, vary } from '../plan/vary';
@@ -19,9 +19,7 @@ export interface Lens {
 /** One lens on each pack, on the motors and on the propellers of every build in the file. */
 export function whatIfLenses(file: SourceFile, crafts: readonly Craft[]): readonly Lens[] {
   return crafts.flatMap((craft) => {
-    const document = file.documents.find(
-      ({ span }) => craft.where.span.start >= span.start && craft.where.span.start <= span.end,
-    );
+    const document = documentAt(file, craft.where.span.start);
     const parts = kidOf(document?.slot, 'parts');
     const packs = kidOf(document?.slot, 'packs');
     const main = chosenPack(craft);

@@ -1,5 +1,6 @@
 /** The gates of an assembly in their order, what each vouches for, and a short print of that: when it differs from the one in the file, the gate is void. Ticks nothing. */
 import type { Craft } from '../build/craft';
+import { lookUp } from '../build/fact';
 
 export const gateNames = [
   'dry-fit',
@@ -80,16 +81,8 @@ export function gatePrint(craft: Craft, gate: Gate): string {
   return (hash >>> 8).toString(16).padStart(6, '0');
 }
 
-function at(craft: Craft, path: string): unknown {
-  const keys = path.split('.');
-  let here: unknown = /^(?:wiring|setup|flight|packs)\b/.test(path) ? craft.said : craft.roles;
-  for (const key of keys) {
-    if (typeof here !== 'object' || here === null) return undefined;
-    const table = here as { readonly is?: string; readonly entries?: ReadonlyMap<string, unknown> };
-    here = table.is === 'table' ? table.entries?.get(key) : (here as Record<string, unknown>)[key];
-  }
-  return here;
-}
+const at = (craft: Craft, path: string): unknown =>
+  lookUp(/^(?:wiring|setup|flight|packs)\b/.test(path) ? craft.said : craft.roles, path.split('.'));
 
 /** What is bought where, and what is only told of a part, changes nothing at the bench. */
 const besides = new Set([

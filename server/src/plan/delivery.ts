@@ -1,9 +1,10 @@
 /** What came against what the file says: one value measured, its difference, and the edit that writes it back with its origin. Changes nothing by itself. */
 import type { Craft } from '../build/craft';
-import type { Fact, Facts } from '../build/fact';
+import { type Fact, lookUp } from '../build/fact';
 import type { Edit } from '../build/finding';
 import { fieldsAt, kidOf, type Slot } from '../build/slot';
-import type { SourceFile } from '../build/source-file';
+import { documentAt, type SourceFile } from '../build/source-file';
+import { indentOf, lineBreakOf } from '../text/lines';
 import { readers } from '../text/notation';
 import { splitOrigin } from '../text/origin';
 import { readQuantity } from '../text/quantity';
@@ -28,10 +29,7 @@ const no = (why: string): Arrival => ({ ok: false, why });
 export function arrival(file: SourceFile, craft: Craft, words: string, value: string, date: string): Arrival {
   const keys = words.replace(/^parts\./, '').split('.');
   const key = keys.at(-1)!;
-  const document =
-    file.documents.find(
-      ({ kind, slot }) => kind === 'build' && slot && kidOf(slot, 'name')?.node.span.start === craft.where.span.start,
-    ) ?? file.documents.find(({ kind }) => kind === 'build');
+  const document = documentAt(file, craft.where.span.start);
   const first = keys[0]!;
   const road = first === 'packs' || first === 'flight' ? keys : ['parts', ...keys];
   let holder: Slot | undefined = document?.slot;
@@ -50,7 +48,7 @@ export function arrival(file: SourceFile, craft: Craft, words: string, value: st
   if (read && !read.ok) return no(`${words}: ${read.why}.`);
   if (field.is === 'term' && !field.terms.some(({ term }) => term === value))
     return no(`${words}: \`${value}\` is none of ${field.terms.map(({ term }) => term).join(', ')}.`);
-  const known = factAt(craft, road);
+  const known = lookUp(craft.said, road) as Fact<unknown> | undefined;
   const { said, origin } = splitOrigin(value);
   const measured = field.is === 'quantity' && origin.trust === 'unsaid';
   const text = measured ? `${said} (${field.dimension === 'mass' ? 'weighed' : 'measured'} ${date})` : value;
@@ -76,9 +74,9 @@ function editFor(file: SourceFile, holder: Slot, key: string, text: string): Edi
   const own = kidOf(holder, key);
   if (own && own.node.is === 'scalar') return { file: file.uri, span: own.node.span, text };
   const first = holder.kids.find((kid) => kid.keySpan);
-  const end = file.text.includes('\r\n') ? '\r\n' : '\n';
+  const end = lineBreakOf(file.text);
   const at = first?.keySpan?.start ?? holder.node.span.start;
-  const indent = /[^\n]*$/.exec(file.text.slice(0, at))![0];
+  const indent = indentOf(file.text, at);
   // In braces, or where the first key shares its line, the new one goes before it on the same line.
   if (!/^ *$/.test(indent)) return { file: file.uri, span: { start: at, end: at }, text: `${key}: ${text}, ` };
   const behind = kidOf(holder, 'use') ?? first;
@@ -92,16 +90,4 @@ function lineEnd(text: string, from: number): number {
   const at = text.indexOf('\n', from);
   if (at < 0) return text.length;
   return text[at - 1] === '\r' ? at - 1 : at;
-}
-
-function factAt(craft: Craft, road: readonly string[]): Fact<unknown> | undefined {
-  let here: unknown = craft.said;
-  for (const key of road) {
-    if (typeof here !== 'object' || here === null) return undefined;
-    const table = here as { readonly is?: string; readonly entries?: ReadonlyMap<string, unknown> };
-    here = table.is === 'table' ? table.entries?.get(key) : (here as Facts & Record<string, unknown>)[key];
-  }
-  return typeof here === 'object' && here !== null && (here as Fact<unknown>).is === 'fact'
-    ? (here as Fact<unknown>)
-    : undefined;
 }

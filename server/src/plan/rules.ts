@@ -2,6 +2,9 @@
  * What three regions say about mass, identification and radio of a home-built craft: dated data, chosen by `region:`.
  * Words nothing, and never says what is allowed: a finding may only tell what the profile says.
  */
+import type { Craft } from '../build/craft';
+import type { Fact } from '../build/fact';
+
 export interface RulesProfile {
   readonly name: string;
   /** When these figures were last compared with their sources. */
@@ -68,3 +71,7 @@ const profiles: Readonly<Record<'EU' | 'UK' | 'US', RulesProfile>> = {
 
 export const profileOf = (region: string | undefined): RulesProfile | undefined =>
   region === 'EU' || region === 'UK' || region === 'US' ? profiles[region] : undefined;
+
+/** Whose rules: the build's word, else the bench's, else the workspace's. */
+export const regionFact = (craft: Craft): Fact<string> | undefined =>
+  craft.said.region ?? craft.bench?.region ?? craft.settings?.region;

@@ -3,7 +3,7 @@ import type { Craft } from '../build/craft';
 import type { Pointable } from '../build/fact';
 import { type Gate, gateOf } from './assembly-gates';
 import { cellVoltage } from './cell-voltage';
-import { profileOf } from './rules';
+import { profileOf, regionFact } from './rules';
 import { chosenPack } from './weight';
 import { worked } from './worked';
 
@@ -172,7 +172,7 @@ function radio(craft: Craft, add: Add): void {
   if (standard) add('video', 'picture standard of the overlay', 'setup.osd-standard', standard.text, 'said');
   const video = craft.roles['video-transmitter'];
   if (video?.channel) add('video', 'channel', 'video-transmitter.channel', video.channel.text, 'part');
-  const region = craft.said.region ?? craft.bench?.region ?? craft.settings?.region;
+  const region = regionFact(craft);
   const profile = profileOf(region?.value);
   const limit =
     profile &&

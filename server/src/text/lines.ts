@@ -33,3 +33,12 @@ export function offsetAt(text: string, starts: readonly number[], position: Line
   const next = starts[position.line + 1] ?? text.length + 1;
   return Math.min(start + Math.max(0, position.character), Math.max(start, next - 1), text.length);
 }
+
+/** The line break a text uses, for what is written into it. */
+export const lineBreakOf = (text: string): string => (text.includes('\r\n') ? '\r\n' : '\n');
+
+/** From the start of its line to the offset. */
+export function indentOf(text: string, offset: number): string {
+  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  return text.slice(start, offset);
+}

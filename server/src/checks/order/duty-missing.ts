@@ -1,7 +1,7 @@
 /** A parcel comes from another customs region and nothing is said of tax, duty and handling. */
 
+import { regionFact } from '../../plan/rules';
 import { check } from '../check';
-import { regionFact } from '../region';
 
 export default check({
   id: 'duty-missing',
