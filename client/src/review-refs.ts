@@ -25,8 +25,14 @@ export interface VersionItem extends vscode.QuickPickItem {
 const OTHER = 'Another version…';
 
 export async function askVersion(folder: vscode.Uri): Promise<string | undefined> {
-  const repository = await gitRepository(folder).catch(() => undefined);
-  const items = repository ? await versionItems(repository).catch(() => []) : [];
+  let items: readonly VersionItem[] = [];
+  try {
+    const repository = await gitRepository(folder);
+    if (repository) items = await versionItems(repository);
+  } catch (error) {
+    // The versions can still be typed.
+    return askInBox(`The editor's git gave no list of versions: ${error instanceof Error ? error.message : error}.`);
+  }
   if (items.length === 0) return askInBox();
   const chosen = await vscode.window.showQuickPick([...items, { label: OTHER }], {
     title: 'Review against…',
@@ -36,10 +42,10 @@ export async function askVersion(folder: vscode.Uri): Promise<string | undefined
   return chosen?.label === OTHER ? askInBox() : chosen?.version;
 }
 
-const askInBox = (): Thenable<string | undefined> =>
+const askInBox = (why = ''): Thenable<string | undefined> =>
   vscode.window.showInputBox({
     title: 'Review against…',
-    prompt: 'Branch, tag or commit to compare the saved files with',
+    prompt: `${why} Branch, tag or commit to compare the saved files with`.trim(),
     value: 'HEAD',
     validateInput: (text) => (/^\s*-|^\s*$/.test(text) ? 'Name a branch, a tag or a commit.' : undefined),
   });

@@ -11,10 +11,11 @@ import type { Check } from './checks/check';
 import { allChecks } from './checks/generated/all';
 import { missingFacts } from './checks/missing';
 import { isCheck } from './checks/names';
-import { profileFor, regionFact } from './checks/region';
+import { profileFor } from './checks/region';
 import { type NotChecked, runChecks } from './checks/run';
 import { shopFindings } from './checks/shop-files';
 import { folderOf, type Workspace } from './library/workspace';
+import { regionFact } from './plan/rules';
 import { limits } from './text/limits';
 import { nearest } from './text/nearest';
 
@@ -84,26 +85,22 @@ export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string,
   return builds.flatMap((document) => resolveCraft(file, document, around) ?? []);
 }
 
-/** Builds of the workspace marked as references; those of a file are resolved again only when it or a library has changed. */
+/** Builds of the workspace marked as references; resolved again only when one of them or a library has changed. */
 export function referencesIn(workspace: Workspace): readonly Craft[] {
-  return workspace.uris().flatMap((uri) => {
-    const file = workspace.get(uri)!;
-    const marked = file.documents.some(
-      (document) => document.kind === 'build' && kidOf(document.slot, 'reference') !== undefined,
-    );
-    if (!marked) return [];
-    const known = resolvedReferences.get(file);
-    if (known?.of === workspace && known.at === workspace.version) return known.crafts;
-    const crafts = craftsOf(workspace, file).filter((craft) => craft.said.reference?.value === true);
-    resolvedReferences.set(file, { of: workspace, at: workspace.version, crafts });
-    return crafts;
-  });
+  const known = resolvedReferences.get(workspace);
+  if (known?.at === workspace.version) return known.crafts;
+  const marked = workspace
+    .documents('build')
+    .filter(({ document }) => kidOf(document.slot, 'reference') !== undefined)
+    .map(({ file }) => file);
+  const crafts = [...new Set(marked)]
+    .flatMap((file) => craftsOf(workspace, file))
+    .filter((craft) => craft.said.reference?.value === true);
+  resolvedReferences.set(workspace, { at: workspace.version, crafts });
+  return crafts;
 }
 
-const resolvedReferences = new WeakMap<
-  SourceFile,
-  { readonly of: Workspace; readonly at: number; readonly crafts: readonly Craft[] }
->();
+const resolvedReferences = new WeakMap<Workspace, { readonly at: number; readonly crafts: readonly Craft[] }>();
 
 /** Another part tried in one place of the build, without touching the text. */
 export interface Swap {

@@ -37,7 +37,7 @@ describe('keys', () => {
     ['dryfit: bench\ntools:\n  |', 'hex', 'radio'],
     ['|', 'dryfit: build', 'name'],
     ['dryfit: parts\nparts:\n  a:\n    kind: strap\n---\ndryfit: build\n|', 'craft', 'motors'],
-  ])('%j offers %s, not %s', (marked, wanted, unwanted) => {
+  ])('%j offers %s, not %s', { timeout: 30_000 }, (marked, wanted, unwanted) => {
     expect(labels(marked)).toContain(wanted);
     expect(labels(marked)).not.toContain(unwanted);
   });

@@ -67,7 +67,8 @@ it('turns to the samples when the only packs of the workspace would not fit', ()
   expect(newBuild(workspace, { craft: 'freestyle-5', cells: 6, propeller: 5.1 }, uri, today)?.from).toBe('samples');
 });
 
-it('offers whole builds in an empty file, and nowhere else', () => {
+// A build is made for each class, which takes a while on a busy machine.
+it('offers whole builds in an empty file, and nowhere else', { timeout: 30_000 }, () => {
   const workspace = library();
   workspace.set(uri, '\n');
   const labels = complete(workspace, uri, 0).map((item) => item.label);

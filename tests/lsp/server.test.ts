@@ -120,6 +120,25 @@ describe('findings', () => {
   });
 });
 
+describe('references', () => {
+  it('looks at open builds again when a reference changes', async () => {
+    const build = uriOf('builds/odd.dryfit.yaml');
+    const reference = uriOf('references/corrie-5.dryfit.yaml');
+    const text = sampleText('references/corrie-5.dryfit.yaml');
+    const outside = (found: readonly { code?: unknown; message: unknown }[]): boolean =>
+      found.some(({ code, message }) => code === 'outside-references' && String(message).includes('1300'));
+    server.open(
+      build,
+      'dryfit: build\nname: Odd\ncraft: freestyle-5\nparts:\n  motors:\n    kv: 1300\npacks:\n  main:\n    cells: 6S\n',
+    );
+    await server.diagnostics(build, outside);
+    server.open(reference, text.replace('kv: 1800', 'kv: 1300'));
+    await server.diagnostics(build, (found) => !outside(found));
+    await server.connection.sendNotification('textDocument/didClose', { textDocument: { uri: reference } });
+    await server.diagnostics(build, outside);
+  });
+});
+
 describe('help', () => {
   const build = () => uriOf('builds/ossel-5.dryfit.yaml');
   const text = sampleText('builds/ossel-5.dryfit.yaml');

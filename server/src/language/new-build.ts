@@ -2,10 +2,11 @@
 import { analyse } from '../analysis';
 import { kidOf } from '../build/slot';
 import { sampleLibrary } from '../library/generated/samples';
-import { type LibraryPart, Workspace } from '../library/workspace';
+import { folderOf, type LibraryPart, Workspace } from '../library/workspace';
 import { readers } from '../text/notation';
 import { readQuantity } from '../text/quantity';
 import { roleKinds } from '../vocabulary/generated/fields';
+import { entryLines } from './entry-lines';
 
 export interface Wish {
   /** A term of `craft`, such as `freestyle-5`. */
@@ -61,9 +62,13 @@ let offered: { readonly library: string; readonly builds: readonly (readonly [st
 
 /** A whole build for each class that the library can make. Worked out anew only when a library says something else: it takes most of a second. */
 export function buildsOffered(workspace: Workspace, uri: string): readonly (readonly [string, NewBuild])[] {
-  const library = (['parts', 'bench', 'settings'] as const)
-    .flatMap((kind) => workspace.documents(kind).map(({ file }) => `${file.uri}\n${file.text}`))
-    .join('\0');
+  // The folder decides which bench and which settings count.
+  const library = [
+    folderOf(uri),
+    ...(['parts', 'bench', 'settings'] as const).flatMap((kind) =>
+      workspace.documents(kind).map(({ file }) => `${file.uri}\n${file.text}`),
+    ),
+  ].join('\0');
   if (offered?.library === library) return offered.builds;
   const builds = Object.entries(usualWish).flatMap(([craft, usual]) => {
     const build = newBuild(workspace, { craft, ...usual }, uri);
@@ -214,14 +219,5 @@ function leadFor(plug: string): string {
 function valuesOf(part: LibraryPart, workspace: Workspace): readonly string[] {
   const file = workspace.get(part.layer.file);
   const kids = part.layer.slot.kids.filter((kid) => kid.keySpan && kid.key !== 'kind');
-  if (!file) return [];
-  return kids.flatMap((kid) => {
-    const start = file.text.lastIndexOf('\n', kid.keySpan!.start - 1) + 1;
-    const indent = kid.keySpan!.start - start;
-    return file.text
-      .slice(start, kid.node.span.end)
-      .trimEnd()
-      .split('\n')
-      .map((line) => `    ${line.slice(indent)}`.trimEnd());
-  });
+  return file ? kids.flatMap((kid) => entryLines(file.text, kid, '    ')) : [];
 }

@@ -5,8 +5,8 @@ import type { Missing } from '../library/seller-text/missing';
 import type { Proposal } from '../library/seller-text/propose';
 import type { Workspace } from '../library/workspace';
 import { partDraft, shownMissing } from '../report/part-draft';
-import { positionAt } from '../text/lines';
-import { indentOf, lineEnd, nearestParts } from './refactor';
+import { indentOf, lineBreakOf, positionAt } from '../text/lines';
+import { nearestParts } from './refactor';
 
 export interface Draft {
   readonly id: string;
@@ -44,7 +44,7 @@ export function addToParts(
   const entries = /^parts:[^\n]*\n((?:[ \t]+[^\n]*\n?|\s*\n)*)/m.exec(draft.replaceAll('\r\n', '\n'))?.[1]?.trimEnd();
   if (!target || !entries) return undefined;
   const { text, lines } = target.file;
-  const end = lineEnd(text);
+  const end = lineBreakOf(text);
   const first = target.slot.kids[0];
   const indent = first?.keySpan ? indentOf(text, first.keySpan.start) : '  ';
   const moved = entries.split('\n').map((line) => line.replace(/^ {2}/, indent));

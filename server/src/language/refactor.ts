@@ -2,9 +2,11 @@
 import { type CodeAction, CodeActionKind, type TextDocumentEdit, type TextEdit } from 'vscode-languageserver-types';
 import { kidOf, type Slot } from '../build/slot';
 import type { SourceFile } from '../build/source-file';
-import type { Workspace } from '../library/workspace';
-import type { Span } from '../text/span';
+import { idFrom } from '../library/seller-text/entry';
+import { sharedFolders, type Workspace } from '../library/workspace';
+import { indentOf, lineBreakOf } from '../text/lines';
 import { roleKinds } from '../vocabulary/generated/fields';
+import { entryLines, wholeLines } from './entry-lines';
 import { fitting } from './fit';
 import { locate, pathOf } from './locate';
 import { type Files, rangeOf } from './protocol';
@@ -43,13 +45,11 @@ function writeHere(workspace: Workspace, files: Files, file: SourceFile, part: S
   const source = library && workspace.get(library.layer.file);
   if (!library || !source || use.keySpan === undefined || library.layer.slot.kids.some((kid) => kid.key === 'use'))
     return [];
-  const end = lineEnd(file.text);
+  const end = lineBreakOf(file.text);
   const indent = indentOf(file.text, use.keySpan.start);
   const said = new Set(part.kids.map((kid) => kid.key));
   const lines = library.layer.slot.kids.flatMap((kid) =>
-    kid.key === 'kind' || said.has(kid.key) || !kid.keySpan || kid.node.via
-      ? []
-      : [blockOf(source.text, kid, indent, end)],
+    kid.key === 'kind' || said.has(kid.key) || !kid.keySpan || kid.node.via ? [] : entryLines(source.text, kid, indent),
   );
   const line = wholeLines(file.text, { start: use.keySpan.start, end: use.node.span.end });
   const edit: TextEdit = { range: rangeOf(file, line), newText: lines.length > 0 ? `${lines.join(end)}${end}` : '' };
@@ -92,14 +92,15 @@ function moveOut(
   const target = nearestParts(workspace, file.uri);
   const moved = part.kids.filter((kid) => kid.keySpan && !own.has(kid.key) && !kid.node.via);
   if (!target || moved.length === 0) return [];
-  const id = freeId(workspace, part, kind);
-  const end = lineEnd(target.file.text);
+  const name = kidOf(part, 'name')?.node;
+  const id = idFrom(name?.is === 'scalar' ? name.text : undefined, kind, (one) => workspace.parts().has(one));
+  const end = lineBreakOf(target.file.text);
   const first = target.slot.kids[0];
   const base = first?.keySpan ? indentOf(target.file.text, first.keySpan.start) : '  ';
   const body = [
     `${base}${id}:`,
     `${base}  kind: ${kind}`,
-    ...moved.map((kid) => blockOf(file.text, kid, `${base}  `, end)),
+    ...moved.flatMap((kid) => entryLines(file.text, kid, `${base}  `)),
   ].join(end);
   const last = target.file.text.length;
   const lead = /\n$/.test(target.file.text) || target.file.text === '' ? '' : end;
@@ -109,7 +110,10 @@ function moveOut(
   }));
   const indent = indentOf(file.text, moved[0]!.keySpan!.start);
   const top = wholeLines(file.text, { start: part.kids[0]!.keySpan!.start, end: part.kids[0]!.keySpan!.end }).start;
-  here.unshift({ range: rangeOf(file, { start: top, end: top }), newText: `${indent}use: ${id}${lineEnd(file.text)}` });
+  here.unshift({
+    range: rangeOf(file, { start: top, end: top }),
+    newText: `${indent}use: ${id}${lineBreakOf(file.text)}`,
+  });
   const edits: TextDocumentEdit[] = [
     { textDocument: { uri: files.spelled(file.uri), version: null }, edits: here },
     {
@@ -128,12 +132,6 @@ function moveOut(
 
 /** The parts file that shares the most folders, the first by name among several; its map of parts must be the last thing in it. */
 export function nearestParts(workspace: Workspace, uri: string): { file: SourceFile; slot: Slot } | undefined {
-  const shared = (other: string): number => {
-    const [a, b] = [uri.split('/').slice(0, -1), other.split('/').slice(0, -1)];
-    let n = 0;
-    while (n < a.length && a[n] === b[n]) n++;
-    return n;
-  };
   const candidates = workspace.documents('parts').flatMap(({ file, document }) => {
     const slot = kidOf(document.slot, 'parts');
     const tail =
@@ -143,48 +141,7 @@ export function nearestParts(workspace: Workspace, uri: string): { file: SourceF
       !slot.node.flow;
     return tail && slot ? [{ file, slot }] : [];
   });
-  return candidates.sort((a, b) => shared(b.file.uri) - shared(a.file.uri) || (a.file.uri < b.file.uri ? -1 : 1))[0];
-}
-
-function freeId(workspace: Workspace, part: Slot, kind: string): string {
-  const name = kidOf(part, 'name')?.node;
-  const base =
-    (name?.is === 'scalar' ? name.text : `my-${kind}`)
-      .toLowerCase()
-      .replace(/[^a-z0-9.]+/g, '-')
-      .replace(/^-+|-+$/g, '') || `my-${kind}`;
-  for (let n = 1; ; n++) {
-    const id = n === 1 ? base : `${base}-${n}`;
-    if (!workspace.parts().has(id)) return id;
-  }
-}
-
-export const lineEnd = (text: string): string => (/\r\n/.test(text) ? '\r\n' : '\n');
-
-export function indentOf(text: string, offset: number): string {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
-  return text.slice(start, offset);
-}
-
-/** From the start of the first line to behind the end of the last, with a comment that stands behind the value. */
-function wholeLines(text: string, span: Span): Span {
-  const start = text.lastIndexOf('\n', span.start - 1) + 1;
-  let last = span.end;
-  while (last > span.start && /\s/.test(text[last - 1]!)) last--;
-  const next = text.indexOf('\n', last);
-  return { start, end: next === -1 ? text.length : next + 1 };
-}
-
-/** The lines of an entry as they are written, moved to another indentation. */
-function blockOf(text: string, slot: Slot, indent: string, end: string): string {
-  const span = wholeLines(text, { start: slot.keySpan!.start, end: Math.max(slot.node.span.end, slot.keySpan!.end) });
-  const before = indentOf(text, slot.keySpan!.start).length;
-  return text
-    .slice(span.start, span.end)
-    .replace(/\r?\n$/, '')
-    .split(/\r?\n/)
-    .map((line) =>
-      line.trim() === '' ? '' : indent + line.slice(Math.min(before, line.length - line.trimStart().length)),
-    )
-    .join(end);
+  return candidates.sort(
+    (a, b) => sharedFolders(b.file.uri, uri) - sharedFolders(a.file.uri, uri) || (a.file.uri < b.file.uri ? -1 : 1),
+  )[0];
 }

@@ -44,9 +44,7 @@ export class Workspace {
   }
 
   private noteChange(before: SourceFile | undefined, after: SourceFile | undefined): boolean {
-    const matters = [before, after].some((file) =>
-      file?.documents.some((document) => document.kind !== undefined && document.kind !== 'build'),
-    );
+    const matters = [before, after].some((file) => file?.documents.some(isShared));
     if (!matters) return false;
     this.index = undefined;
     this.nearest.clear();
@@ -167,9 +165,14 @@ export class Workspace {
   }
 }
 
+/** Whether other files are judged by it: all but builds, and of those the references. */
+const isShared = ({ kind, slot }: FileDocument): boolean =>
+  kind !== undefined && (kind !== 'build' || kidOf(slot, 'reference') !== undefined);
+
 export const folderOf = (uri: string): string => uri.slice(0, uri.lastIndexOf('/') + 1);
 
-function sharedFolders(a: string, b: string): number {
+/** How many folders two addresses have in common. */
+export function sharedFolders(a: string, b: string): number {
   const [left, right] = [a.split('/').slice(0, -1), b.split('/').slice(0, -1)];
   let n = 0;
   while (n < left.length && left[n] === right[n]) n++;

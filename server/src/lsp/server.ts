@@ -96,7 +96,8 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   connection.onDidChangeConfiguration(({ settings: sent }) => {
     session.showing = readShowing((sent as { dryfit?: unknown } | null)?.dryfit);
     // Only what this client said it understands: an answer that it doesn't would end the server.
-    for (const method of refreshes) void connection.sendRequest(method).catch(() => undefined);
+    for (const method of refreshes)
+      connection.sendRequest(method).catch((error: unknown) => connection.console.warn(`${method}: ${String(error)}`));
   });
 
   connection.onDidOpenTextDocument(({ textDocument }) => {
