@@ -10,3 +10,11 @@ export interface Place {
   /** Dotted path in its file, as in `parts.motors.kv`; for fingerprints and words, not for looking things up. */
   readonly path: string;
 }
+
+export const isSamePlace = (a: Place, b: Place): boolean =>
+  a.span.start === b.span.start &&
+  a.span.end === b.span.end &&
+  a.key?.start === b.key?.start &&
+  a.key?.end === b.key?.end &&
+  a.path === b.path &&
+  a.file === b.file;

@@ -3,9 +3,9 @@ import { readers } from '../text/notation';
 import { type Origin, splitOrigin, unsaid } from '../text/origin';
 import { type Read, readQuantity } from '../text/quantity';
 import type { ScalarNode } from '../text/tree';
-import type { Field, LeafField, ListField, TableField } from '../vocabulary/field';
+import type { Field, LeafField, ListField, MapField, TableField } from '../vocabulary/field';
 import type { Fact, Many, Table } from './fact';
-import type { Place } from './place';
+import { isSamePlace, type Place } from './place';
 import { fieldsAt, kidOf, type Slot } from './slot';
 import type { FileDocument } from './source-file';
 
@@ -36,21 +36,53 @@ export function readMap(layers: readonly Layer[], find: FindPart): FactMap | und
   const use = kidOf(first.slot, 'use');
   if (use && field?.fields.use) out.used = first.through ?? placeOf({ ...first, slot: use });
   if (!field) return out as FactMap;
-  const said = new Map<string, Layer[]>();
-  for (const layer of all)
+  const said = new Set<string>();
+  for (const [depth, layer] of all.entries())
     for (const kid of layer.slot.kids) {
-      if (kid.node.is === 'empty' || !kid.field || layer.document.wrong.has(kid.pointer)) continue;
-      if (!Object.hasOwn(field.fields, kid.key)) continue;
-      const one = { ...layer, slot: kid };
-      const list = said.get(kid.key);
-      if (list) list.push(one);
-      else said.set(kid.key, [one]);
+      if (!counts(kid, layer, field) || said.has(kid.key)) continue;
+      said.add(kid.key);
+      const value = readKid(kid, all, depth, field, find);
+      if (value !== undefined) out[kid.key] = value;
     }
-  for (const [key, list] of said) {
-    const value = readValue(list, list[0]!.slot.field!, find);
-    if (value !== undefined) out[key] = value;
-  }
   return out as FactMap;
+}
+
+const counts = (kid: Slot, layer: Layer, field: MapField): boolean =>
+  kid.node.is !== 'empty' &&
+  kid.field !== undefined &&
+  !layer.document.wrong.has(kid.pointer) &&
+  Object.hasOwn(field.fields, kid.key);
+
+/** One key of a map, from the layer that says it first; a map or a table also takes what lies underneath. */
+function readKid(kid: Slot, all: readonly Layer[], depth: number, field: MapField, find: FindPart): unknown {
+  const { document, file, through } = all[depth]!;
+  const own: Layer = { slot: kid, document, file, through };
+  const { is } = kid.field!;
+  const isLayered = is === 'map' || is === 'by-kind' || is === 'table';
+  const under = isLayered
+    ? all.slice(depth + 1).flatMap((layer) => {
+        const same = kidOf(layer.slot, kid.key);
+        return same && counts(same, layer, field) ? [{ ...layer, slot: same }] : [];
+      })
+    : [];
+  return through && under.length === 0 ? readAgain(own, through, find) : readValue([own, ...under], kid.field!, find);
+}
+
+/** What a library's slot said when it was last read, and the `use:` it was read through. */
+const lastRead = new WeakMap<Slot, { readonly through: Place; readonly value: unknown }>();
+
+/** Most of a build is its library parts, which an edit of the build leaves as they were. */
+function readAgain(layer: Layer, through: Place, find: FindPart): unknown {
+  const known = lastRead.get(layer.slot);
+  if (known && isSamePlace(known.through, through)) return known.value;
+  const value = readValue([layer], layer.slot.field!, find);
+  // What leads on to another part may change without this one.
+  if (!leadsOn(layer.slot)) lastRead.set(layer.slot, { through, value });
+  return value;
+}
+
+function leadsOn(slot: Slot): boolean {
+  return slot.kids.some((kid) => kid.key === 'use' || leadsOn(kid));
 }
 
 function followUses(layers: readonly Layer[], find: FindPart): readonly Layer[] {

@@ -4,7 +4,7 @@ import { type Pointable, shownAt } from '../build/fact';
 import { type Danger, type Finding, fingerprintOf, type Related } from '../build/finding';
 import { restsOn, type WorkedAt } from '../plan/worked';
 import type { Check, Need, Verdict } from './check';
-import { findFact, headOf, stepsOf } from './find-fact';
+import { type FindFact, finderOf, headFinder } from './find-fact';
 
 export interface NotChecked {
   readonly check: string;
@@ -23,8 +23,8 @@ export function runChecks(checks: readonly Check[], craft: Craft): CheckRun {
   const ran: string[] = [];
   const notChecked: NotChecked[] = [];
   for (const check of checks) {
-    const outcome = runCheck(check, craft);
-    findings.push(...outcome.findings);
+    const outcome = runCheck(prepare(check), craft);
+    if (outcome.findings.length > 0) findings.push(...outcome.findings);
     if (outcome.ran) ran.push(check.id);
     if (outcome.missing.size > 0) notChecked.push({ check: check.id, missing: [...outcome.missing] });
   }
@@ -39,12 +39,19 @@ interface Outcome {
 
 /** What of a check never changes from craft to craft, taken apart once. */
 interface Prepared {
-  readonly needs: readonly (readonly [name: string, need: Need])[];
-  readonly may: readonly (readonly [name: string, need: Need])[];
+  readonly check: Check;
+  readonly needs: readonly Wanted[];
+  readonly may: readonly Wanted[];
   /** Parts that must be there for the check to mean anything. */
-  readonly heads: readonly string[];
+  readonly heads: readonly FindFact[];
   readonly needsPack: boolean;
   readonly asksPack: boolean;
+}
+
+interface Wanted {
+  readonly name: string;
+  readonly need: Need;
+  readonly find: FindFact;
 }
 
 const prepared = new WeakMap<Check, Prepared>();
@@ -52,47 +59,50 @@ const prepared = new WeakMap<Check, Prepared>();
 function prepare(check: Check): Prepared {
   const known = prepared.get(check);
   if (known) return known;
-  const needs = Object.entries(check.needs);
-  const may = Object.entries(check.may);
-  const heads = [...new Set(needs.flatMap(([, need]) => headsOf(need)))];
+  const needs = wantedOf(check.needs);
+  const may = wantedOf(check.may);
   const made = {
+    check,
     needs,
     may,
-    heads,
-    needsPack: needs.some(([, need]) => isOfPack(need)),
-    asksPack: may.some(([, need]) => isOfPack(need)),
+    heads: [...new Set(needs.flatMap(({ need }) => headsOf(need)))].map(headFinder),
+    needsPack: needs.some(({ need }) => isOfPack(need)),
+    asksPack: may.some(({ need }) => isOfPack(need)),
   };
   prepared.set(check, made);
   return made;
 }
 
+const wantedOf = (needs: Check['needs']): readonly Wanted[] =>
+  Object.entries(needs).map(([name, need]) => ({ name, need, find: finderOf(need) }));
+
 const headsOf = (need: Need): readonly string[] =>
-  isWorked(need) ? restsOn[need].flatMap(headsOf) : [stepsOf(need)[0]!];
+  isWorked(need) ? restsOn[need].flatMap(headsOf) : [need.split('.', 1)[0]!];
 
 const once: readonly undefined[] = [undefined];
 
-function runCheck(check: Check, craft: Craft): Outcome {
-  const { needs, may, heads, needsPack, asksPack } = prepare(check);
+function runCheck({ check, needs, may, heads, needsPack, asksPack }: Prepared, craft: Craft): Outcome {
   const perPack = needsPack || (asksPack && craft.packs.length > 0);
   const packs: readonly (Pack | undefined)[] = perPack ? craft.packs : once;
   let findings: readonly Finding[] = none;
   let missing: Set<Need> | undefined;
   let ran = false;
   for (const pack of packs) {
-    if (!heads.every((head) => headOf(head, craft, pack) !== undefined)) continue;
+    if (!allThere(heads, craft, pack)) continue;
     try {
       if (check.when && !check.when(craft, pack)) continue;
       const facts: Record<string, unknown> = {};
       let complete = true;
-      for (const [name, need] of needs) {
-        facts[name] = findFact(need, craft, pack);
-        if (facts[name] !== undefined) continue;
+      for (const { name, need, find } of needs) {
+        const fact = find(craft, pack);
+        facts[name] = fact;
+        if (fact !== undefined) continue;
         missing ??= new Set();
         for (const fact of wantedFor(need, craft, pack)) missing.add(fact);
         complete = false;
       }
       if (!complete) continue;
-      for (const [name, need] of may) facts[name] = findFact(need, craft, pack);
+      for (const { name, find } of may) facts[name] = find(craft, pack);
       ran = true;
       const verdict = check.judge(facts, craft, pack);
       if (verdict === undefined) continue;
@@ -106,6 +116,11 @@ function runCheck(check: Check, craft: Craft): Outcome {
   return { findings, ran, missing: missing ?? noNeeds };
 }
 
+function allThere(heads: readonly FindFact[], craft: Craft, pack: Pack | undefined): boolean {
+  for (const find of heads) if (find(craft, pack) === undefined) return false;
+  return true;
+}
+
 const none: readonly Finding[] = [];
 const noNeeds: ReadonlySet<Need> = new Set();
 
@@ -116,7 +131,7 @@ const isWorked = (need: Need): need is keyof WorkedAt => need.startsWith('worked
 /** A figure that cannot be worked out is asked for by the facts it rests on. */
 function wantedFor(need: Need, craft: Craft, pack: Pack | undefined): readonly Need[] {
   if (!isWorked(need)) return [need];
-  const wanted = restsOn[need].filter((fact) => findFact(fact, craft, pack) === undefined);
+  const wanted = restsOn[need].filter((fact) => finderOf(fact)(craft, pack) === undefined);
   return wanted.length > 0 ? wanted : restsOn[need];
 }
 
