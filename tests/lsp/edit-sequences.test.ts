@@ -44,7 +44,7 @@ function edit(document: TextDocument, version: number, chance: Chance): TextDocu
   );
 }
 
-it('500 sequences', { timeout: 120_000 }, () => {
+it('500 sequences', { timeout: 300_000 }, () => {
   const chance = seeded(seed);
   const touched = sampleNames.filter(
     (name) => name.startsWith('builds/') || name.startsWith('parts/m') || name === 'bench.dryfit.yaml',
