@@ -144,7 +144,7 @@ function chosen(
     for (let pass = 0; pass < passes && now.score > 0; pass++) {
       const before = now.score;
       core.forEach(improve);
-      if (now.score === before) break;
+      if (now.score === before || now.left.length === 0) break;
     }
     // What may be left out comes last, and only where it is not what is wrong: some boards have a receiver of their own.
     for (const role of dispensable) {
@@ -159,6 +159,8 @@ function chosen(
     }
     if (!best || now.left.length < best.left.length || (now.left.length === best.left.length && now.score < best.score))
       best = { choice, ...now };
+    // Notes alone are no reason to try the other boards: an empty file waits for this.
+    if (best.left.length === 0) break;
   }
   // Where the workspace's parts make no sound build, the samples may.
   if (!best || (from === 'workspace' && best.left.length > 0)) return undefined;
@@ -215,9 +217,24 @@ function leadFor(plug: string): string {
   return /^XT30/.test(plug) ? '16 AWG' : '20 AWG';
 }
 
-/** The part's own lines in the library, moved to where a build has them. */
+/** The part's lines in the library, moved to where a build has them, with what it takes over from the part it builds on. */
 function valuesOf(part: LibraryPart, workspace: Workspace): readonly string[] {
-  const file = workspace.get(part.layer.file);
-  const kids = part.layer.slot.kids.filter((kid) => kid.keySpan && kid.key !== 'kind');
-  return file ? kids.flatMap((kid) => entryLines(file.text, kid, '    ')) : [];
+  const said = new Set(['kind', 'use']);
+  const lines: string[] = [];
+  const seen = new Set<LibraryPart>();
+  for (let at: LibraryPart | undefined = part; at && !seen.has(at); at = builtOn(at, workspace)) {
+    seen.add(at);
+    const file = workspace.get(at.layer.file);
+    for (const kid of at.layer.slot.kids) {
+      if (!file || !kid.keySpan || said.has(kid.key)) continue;
+      said.add(kid.key);
+      lines.push(...entryLines(file.text, kid, '    '));
+    }
+  }
+  return lines;
+}
+
+function builtOn(part: LibraryPart, workspace: Workspace): LibraryPart | undefined {
+  const use = kidOf(part.layer.slot, 'use')?.node;
+  return use?.is === 'scalar' ? workspace.find(use.text, part.layer.file) : undefined;
 }
