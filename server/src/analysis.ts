@@ -89,16 +89,21 @@ export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string,
 export function referencesIn(workspace: Workspace): readonly Craft[] {
   const known = resolvedReferences.get(workspace);
   if (known?.at === workspace.version) return known.crafts;
-  const marked = workspace
-    .documents('build')
-    .filter(({ document }) => kidOf(document.slot, 'reference') !== undefined)
-    .map(({ file }) => file);
-  const crafts = [...new Set(marked)]
+  const crafts = referenceFiles(workspace)
     .flatMap((file) => craftsOf(workspace, file))
     .filter((craft) => craft.said.reference?.value === true);
   resolvedReferences.set(workspace, { at: workspace.version, crafts });
   return crafts;
 }
+
+export const referenceFiles = (workspace: Workspace): readonly SourceFile[] => [
+  ...new Set(
+    workspace
+      .documents('build')
+      .filter(({ document }) => kidOf(document.slot, 'reference') !== undefined)
+      .map(({ file }) => file),
+  ),
+];
 
 const resolvedReferences = new WeakMap<Workspace, { readonly at: number; readonly crafts: readonly Craft[] }>();
 

@@ -4,6 +4,7 @@ import { craftsOf } from '../analysis';
 import { kidOf } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
 import type { LibraryPart, Workspace } from '../library/workspace';
+import { escapeMarkdown } from '../report/card-markdown';
 import { fieldOf, fileKinds, fileKindWords, isFileKind } from '../vocabulary';
 import { type Field, isLeaf, type LeafField, type MapField, spoken } from '../vocabulary/field';
 import { roleKinds } from '../vocabulary/generated/fields';
@@ -11,8 +12,8 @@ import { changeWords } from './change-words';
 import { type Cursor, cursorAt } from './cursor';
 import { familyWords } from './families';
 import { craftWith, fitting, type PartPlace } from './fit';
-import { summary } from './hover';
 import { buildsOffered } from './new-build';
+import { partSummary } from './part-summary';
 import { rangeOf } from './protocol';
 
 const most = 200;
@@ -237,7 +238,7 @@ function packNames(workspace: Workspace, uri: string): readonly Proposal[] {
     label: slot.key,
     text: slot.key,
     kind: CompletionItemKind.Reference,
-    detail: summary(slot, 3).join(', ') || 'a pack of this build',
+    detail: partSummary([slot], 3).join(', ') || 'a pack of this build',
   }));
 }
 
@@ -257,22 +258,36 @@ function partIds(workspace: Workspace, uri: string, cursor: Cursor): readonly Pr
   if (place)
     return fitting(workspace, place).map(({ part, misfit }) => {
       const why = misfit && `does not fit: ${firstSentence(misfit.message)}`;
-      return partProposal(part, why, { place, id: part.id });
+      return partProposal(workspace, part, why, { place, id: part.id });
     });
   return [...workspace.parts().keys()].flatMap((id) => {
     const part = workspace.find(id, uri);
-    return part && (kind === undefined || part.kind === kind) ? [partProposal(part, undefined, undefined)] : [];
+    return part && (kind === undefined || part.kind === kind)
+      ? [partProposal(workspace, part, undefined, undefined)]
+      : [];
   });
 }
 
-function partProposal(part: LibraryPart, why: string | undefined, swap: SwapData | undefined): Proposal {
-  const values = summary(part.layer.slot, 6);
+function partProposal(
+  workspace: Workspace,
+  part: LibraryPart,
+  why: string | undefined,
+  swap: SwapData | undefined,
+): Proposal {
+  const values = partSummary(
+    workspace.lineage(part).map(({ layer }) => layer.slot),
+    6,
+  );
   return {
     label: part.id,
     text: part.id,
     kind: CompletionItemKind.Reference,
     detail: why ?? values.slice(0, 3).join(', '),
-    documentation: [`**${spoken(part.kind)}** ${part.id}`, values.join(' · '), why ? `It ${why}` : '']
+    documentation: [
+      `**${spoken(part.kind)}** ${part.id}`,
+      values.map(escapeMarkdown).join(' · '),
+      why ? `It ${why}` : '',
+    ]
       .filter(Boolean)
       .join('\n\n'),
     data: swap,

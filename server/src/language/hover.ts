@@ -1,7 +1,7 @@
 /** What is shown when the pointer rests on something: the card on a name, the figures of a part, the meaning of a field or a term. */
 import { analyse, craftsOf } from '../analysis';
 import type { Craft, Pack } from '../build/craft';
-import { fieldsAt, kidOf, type Slot } from '../build/slot';
+import { kidOf, type Slot } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
 import type { Workspace } from '../library/workspace';
 import { worked } from '../plan/worked';
@@ -19,6 +19,7 @@ import { type Field, spoken } from '../vocabulary/field';
 import { roleKinds } from '../vocabulary/generated/fields';
 import { type Located, locate, pathOf } from './locate';
 import { partLines } from './part-lines';
+import { partSummary } from './part-summary';
 import { whatIfLines } from './what-if';
 
 export interface HoverText {
@@ -109,23 +110,10 @@ function partHead(workspace: Workspace, craft: Craft, located: Located, role: st
   const library = id === undefined ? undefined : workspace.find(id, craft.file);
   const kind = role === 'packs' ? 'battery' : (roleKinds[role as keyof typeof roleKinds] ?? role);
   const title = `**${spoken(slot.key)}**${id ? `: ${escapeMarkdown(id)}` : ''}`;
-  const values = [library?.layer.slot, slot].flatMap((one) => (one ? summary(one) : []));
+  const lineage = library ? workspace.lineage(library).map(({ layer }) => layer.slot) : [];
+  const values = partSummary([slot, ...lineage], 12).map(escapeMarkdown);
   const description = slot.field?.about.description ?? spoken(kind);
   return [title, values.length > 0 ? values.join(' · ') : '', `_${description}_`].filter(Boolean).join('\n\n');
-}
-
-/** A part's plain values in the order of its fields, for a glance. */
-export function summary(slot: Slot, most = 9): readonly string[] {
-  const fields = fieldsAt(slot.field, slot.node)?.fields ?? {};
-  const passed = new Set(['use', 'kind', 'name', 'note', 'source', 'seen', 'supplied', 'from', 'spares', 'owned']);
-  return Object.keys(fields)
-    .flatMap((key) => {
-      const node = kidOf(slot, key)?.node;
-      return node?.is === 'scalar' && !passed.has(key)
-        ? [`${spoken(key)} ${escapeMarkdown(splitOrigin(node.text).said)}`]
-        : [];
-    })
-    .slice(0, most);
 }
 
 function libraryHover(workspace: Workspace, located: Located, path: readonly string[]): string | undefined {
@@ -133,9 +121,14 @@ function libraryHover(workspace: Workspace, located: Located, path: readonly str
     return undefined;
   const id = path[1]!;
   const users = usersOf(workspace, id);
+  const part = workspace
+    .parts()
+    .get(id)
+    ?.find(({ layer }) => layer.slot === located.slot);
+  const values = part ? partSummary(workspace.lineage(part).map(({ layer }) => layer.slot)).map(escapeMarkdown) : [];
   const used =
     users.length === 0 ? 'No build of this workspace uses it.' : `Used by ${users.map(escapeMarkdown).join(', ')}.`;
-  return [`**${escapeMarkdown(id)}**`, summary(located.slot).join(' · '), used].filter(Boolean).join('\n\n');
+  return [`**${escapeMarkdown(id)}**`, values.join(' · '), used].filter(Boolean).join('\n\n');
 }
 
 /** Names of the builds that use a part. */

@@ -1,8 +1,12 @@
 /** A whole build for a class of craft, chosen part by part from a library so that the checks find nothing. Writes no file, and never calls clean what is not. */
-import { analyse } from '../analysis';
+import { analyse, referenceFiles } from '../analysis';
+import type { Craft } from '../build/craft';
 import { kidOf } from '../build/slot';
 import { sampleLibrary } from '../library/generated/samples';
 import { folderOf, type LibraryPart, Workspace } from '../library/workspace';
+import { enough } from '../plan/consensus';
+import { type Standing, standings } from '../plan/consensus-craft';
+import { weightOf } from '../plan/weight';
 import { readers } from '../text/notation';
 import { readQuantity } from '../text/quantity';
 import { roleKinds } from '../vocabulary/generated/fields';
@@ -42,8 +46,19 @@ const brains: readonly (readonly string[])[] = [['stack'], ['all-in-one'], ['fli
 
 const needed = ['frame', 'propellers', 'motors'] as const;
 const carried = ['camera', 'video-transmitter', 'video-antenna'] as const;
-/** Without one of these there is still a craft; a library need not have them. */
-const dispensable = ['receiver', 'receiver-antenna', 'capacitor', 'buzzer', 'strap'] as const;
+const carries: ReadonlySet<string> = new Set([...carried, 'capacitor', 'buzzer', 'receiver-antenna', 'receiver']);
+/** Taken whenever the library has one that does no harm; a library need not have them. */
+const usual = ['receiver', 'strap'] as const;
+/** Taken where a finding asks for them. */
+const useful = ['receiver-antenna', 'capacitor', 'buzzer'] as const;
+
+/** Neither of these fits anything without the other. */
+const couples = [
+  ['motors', 'propellers'],
+  ['video-transmitter', 'video-antenna'],
+] as const;
+/** Parts of each of a couple that are tried together. */
+const paired = 6;
 
 /** Parts tried in one place; a library of thousands is not gone through whole. */
 const tried = 24;
@@ -83,6 +98,7 @@ function copyOf(workspace: Workspace): Workspace {
   const copy = new Workspace();
   for (const kind of ['parts', 'bench', 'settings'] as const)
     for (const { file } of workspace.documents(kind)) copy.take(file);
+  for (const file of referenceFiles(workspace)) copy.take(file);
   return copy;
 }
 
@@ -120,7 +136,7 @@ function chosen(
     const left = findings.filter((finding) => finding.severity !== 'information');
     const points = findings.reduce(
       (sum, { severity }) => sum + (severity === 'error' ? 400 : severity === 'warning' ? 20 : 1),
-      0,
+      crafts[0] ? oddityOf(crafts[0]) : 0,
     );
     return {
       score: crafts.length === 0 ? Number.POSITIVE_INFINITY : points,
@@ -141,19 +157,29 @@ function chosen(
         if (then.score < now.score) [choice, now] = [trial, then];
       }
     };
+    const improveBoth = ([first, second]: readonly [string, string]): void => {
+      for (const one of of(first).slice(0, paired))
+        for (const other of of(second).slice(0, paired)) {
+          const trial = new Map(choice).set(first, one).set(second, other);
+          const then = score(trial);
+          if (then.score < now.score) [choice, now] = [trial, then];
+        }
+    };
     for (let pass = 0; pass < passes && now.score > 0; pass++) {
       const before = now.score;
+      couples.forEach(improveBoth);
       core.forEach(improve);
       if (now.score === before || now.left.length === 0) break;
     }
     // What may be left out comes last, and only where it is not what is wrong: some boards have a receiver of their own.
-    for (const role of dispensable) {
+    for (const role of [...usual, ...useful]) {
+      const wanted = useful.includes(role as never) ? now.score : Number.POSITIVE_INFINITY;
       const trials = of(role).map((part) => {
         const trial = new Map(choice).set(role, part);
         return { trial, scored: score(trial) };
       });
       const good = trials
-        .filter(({ scored }) => scored.left.length <= now.left.length)
+        .filter(({ scored }) => scored.left.length <= now.left.length && scored.score < wanted)
         .sort((one, two) => one.scored.score - two.scored.score)[0];
       if (good) [choice, now] = [good.trial, good.scored];
     }
@@ -167,6 +193,30 @@ function chosen(
   workspace.delete(uri);
   return { text: compose(best.choice, wish, from, workspace), left: best.left, from };
 }
+
+/** What the pack weighs in a craft ready to fly. Common practice. */
+const packShare: Readonly<Record<string, number>> = { 'long-range-7': 0.45, 'lifter-10': 0.4 };
+const usualPackShare = 0.3;
+
+/**
+ * Points by which parts that fit alike are told apart: what is carried shall be light, the pack as large as
+ * the class flies it, and each value where the middle of the references has it.
+ */
+function oddityOf(craft: Craft): number {
+  const { rows, packRow, ready } = weightOf(craft, craft.packs[0]);
+  if (ready.value <= 0) return 0;
+  const load = rows.reduce((sum, { part, mass }) => (carries.has(part) ? sum + mass.value : sum), 0) / ready.value;
+  const pack = (packRow?.mass.value ?? 0) / ready.value;
+  const wanted = packShare[craft.said.craft?.value ?? ''] ?? usualPackShare;
+  return 40 * (load + Math.abs(pack - wanted)) + standings(craft).filter(isOffMiddle).length;
+}
+
+const isOffMiddle = ({ envelope, value, count }: Standing): boolean => {
+  if (count < enough) return false;
+  if (envelope.is === 'term') return envelope.shares[0]?.term !== value;
+  const { middle } = envelope.spread;
+  return middle !== undefined && typeof value === 'number' && (value < middle[0] || value > middle[1]);
+};
 
 /** What the wish itself decides; everything else is for the checks. */
 function suits(role: string, part: LibraryPart, wish: Wish): boolean {
@@ -221,20 +271,13 @@ function leadFor(plug: string): string {
 function valuesOf(part: LibraryPart, workspace: Workspace): readonly string[] {
   const said = new Set(['kind', 'use']);
   const lines: string[] = [];
-  const seen = new Set<LibraryPart>();
-  for (let at: LibraryPart | undefined = part; at && !seen.has(at); at = builtOn(at, workspace)) {
-    seen.add(at);
-    const file = workspace.get(at.layer.file);
-    for (const kid of at.layer.slot.kids) {
+  for (const { layer } of workspace.lineage(part)) {
+    const file = workspace.get(layer.file);
+    for (const kid of layer.slot.kids) {
       if (!file || !kid.keySpan || said.has(kid.key)) continue;
       said.add(kid.key);
       lines.push(...entryLines(file.text, kid, '    '));
     }
   }
   return lines;
-}
-
-function builtOn(part: LibraryPart, workspace: Workspace): LibraryPart | undefined {
-  const use = kidOf(part.layer.slot, 'use')?.node;
-  return use?.is === 'scalar' ? workspace.find(use.text, part.layer.file) : undefined;
 }

@@ -85,6 +85,18 @@ export class Workspace {
     );
   }
 
+  /** A part and the parts that it builds on, in the order in which they outweigh one another. */
+  lineage(part: LibraryPart): readonly LibraryPart[] {
+    const line = [part];
+    for (;;) {
+      const last = line.at(-1)!;
+      const use = kidOf(last.layer.slot, 'use')?.node;
+      const next = use?.is === 'scalar' ? this.find(use.text, last.layer.file) : undefined;
+      if (!next || line.includes(next)) return line;
+      line.push(next);
+    }
+  }
+
   /** For following `use:` from a file. */
   finder(from: string): FindPart {
     return (id) => (id === undefined ? undefined : this.find(id, from)?.layer);
