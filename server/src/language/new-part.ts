@@ -40,9 +40,9 @@ export function addToParts(
   near: string,
   draft: string,
 ): { uri: string; edit: TextEdit } | undefined {
-  const target = nearestParts(workspace, near);
   const entries = /^parts:[^\n]*\n((?:[ \t]+[^\n]*\n?|\s*\n)*)/m.exec(draft.replaceAll('\r\n', '\n'))?.[1]?.trimEnd();
-  if (!target || !entries) return undefined;
+  const target = entries && nearestParts(workspace, near, /^\s*kind: *(\S+)/m.exec(entries)?.[1] ?? '');
+  if (!target) return undefined;
   const { text, lines } = target.file;
   const end = lineBreakOf(text);
   const first = target.slot.kids[0];

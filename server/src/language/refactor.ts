@@ -5,6 +5,7 @@ import type { SourceFile } from '../build/source-file';
 import { idFrom } from '../library/seller-text/entry';
 import { sharedFolders, type Workspace } from '../library/workspace';
 import { indentOf, lineBreakOf } from '../text/lines';
+import { textOf } from '../text/tree';
 import { roleKinds } from '../vocabulary/generated/fields';
 import { entryLines, wholeLines } from './entry-lines';
 import { fitting } from './fit';
@@ -89,7 +90,7 @@ function moveOut(
   part: Slot,
   kind: string,
 ): readonly CodeAction[] {
-  const target = nearestParts(workspace, file.uri);
+  const target = nearestParts(workspace, file.uri, kind);
   const moved = part.kids.filter((kid) => kid.keySpan && !own.has(kid.key) && !kid.node.via);
   if (!target || moved.length === 0) return [];
   const name = kidOf(part, 'name')?.node;
@@ -130,8 +131,14 @@ function moveOut(
   ];
 }
 
-/** The parts file that shares the most folders, the first by name among several; its map of parts must be the last thing in it. */
-export function nearestParts(workspace: Workspace, uri: string): { file: SourceFile; slot: Slot } | undefined {
+/** The parts file that shares the most folders; among several one that has such parts, then the first by name. Its map of parts must be the last thing in it. */
+export function nearestParts(
+  workspace: Workspace,
+  uri: string,
+  kind: string,
+): { file: SourceFile; slot: Slot } | undefined {
+  const others = ({ slot }: { slot: Slot }): number =>
+    Number(!slot.kids.some((part) => textOf(kidOf(part, 'kind')?.node) === kind));
   const candidates = workspace.documents('parts').flatMap(({ file, document }) => {
     const slot = kidOf(document.slot, 'parts');
     const tail =
@@ -142,6 +149,9 @@ export function nearestParts(workspace: Workspace, uri: string): { file: SourceF
     return tail && slot ? [{ file, slot }] : [];
   });
   return candidates.sort(
-    (a, b) => sharedFolders(b.file.uri, uri) - sharedFolders(a.file.uri, uri) || (a.file.uri < b.file.uri ? -1 : 1),
+    (a, b) =>
+      sharedFolders(b.file.uri, uri) - sharedFolders(a.file.uri, uri) ||
+      others(a) - others(b) ||
+      (a.file.uri < b.file.uri ? -1 : 1),
   )[0];
 }
