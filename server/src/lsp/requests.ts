@@ -20,11 +20,12 @@ import { canonicalUri } from './uri';
 export function answerRequests(connection: Connection, session: Session): void {
   connection.onHover(({ textDocument, position }) => {
     const place = session.at(textDocument.uri, position);
-    const shown = place && hover(session.workspace, place.uri, place.offset, session.showing.pictures);
+    const analysis = place && session.analysisOf(place.uri);
+    const shown = analysis && hover(session.workspace, analysis, place.offset, session.showing.pictures);
     return shown
       ? {
           contents: { kind: MarkupKind.Markdown, value: shown.markdown },
-          range: rangeOf(session.workspace.get(place.uri)!, shown.span),
+          range: rangeOf(analysis.file, shown.span),
         }
       : null;
   });
