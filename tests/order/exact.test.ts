@@ -1,9 +1,9 @@
 /** The proved order against exhaustive search: 300 drawn instances with every kind of rule, and orders whose answer was worked out by hand. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import { loadSolver } from '../../server/src/cli/solver';
 import { noBorder, type OrderProblem, type OrderShop } from '../../server/src/plan/order-model';
 import { priceOrder } from '../../server/src/plan/order-price';
 import { cheapestEverywhere, type Solver, singleShop, solveOrder } from '../../server/src/plan/order-solve';
+import { loadSolver } from '../../server/src/solver/load';
 import { cheapestOfAll, sizeOf, waysToBuy } from './exhaustive';
 import { drawnOrder } from './instances';
 
@@ -45,12 +45,12 @@ describe('300 drawn orders', () => {
     for (const [rule, count] of Object.entries(rules)) expect(count, rule).toBeGreaterThan(10);
   });
 
-  it('cost the same as the best of all ways, with gap 0', { timeout: 60_000 }, () => {
+  it('cost the same as the best of all ways, with gap 0', { timeout: 60_000 }, async () => {
     let found = 0;
     let beaten = 0;
     for (const { seed, problem, ways } of instances) {
       const best = cheapestOfAll(problem, ways);
-      const answer = solveOrder(problem, solver);
+      const answer = await solveOrder(problem, solver);
       if (best === undefined) {
         expect(answer, `seed ${seed}`).toEqual({ ok: false, why: 'infeasible' });
         continue;
@@ -132,8 +132,8 @@ describe('an order of eleven lines at four shops, worked out by full enumeration
     ],
   );
 
-  it('costs 467.80 from two shops: a threshold reached and a weight kept', () => {
-    const answer = solveOrder(problem, solver);
+  it('costs 467.80 from two shops: a threshold reached and a weight kept', async () => {
+    const answer = await solveOrder(problem, solver);
     expect(answer.ok && answer.order).toMatchObject({ optimal: true, bound: 46780 });
     if (!answer.ok) return;
     const { priced } = answer.order;
@@ -150,13 +150,13 @@ describe('an order of eleven lines at four shops, worked out by full enumeration
     expect(singleShop(problem)).toMatchObject({ shop: 0, priced: { total: 49250 } });
   });
 
-  it('costs 492.50 when one shop is all that is wanted', () => {
-    const answer = solveOrder({ ...problem, shopsAtMost: 1 }, solver);
+  it('costs 492.50 when one shop is all that is wanted', async () => {
+    const answer = await solveOrder({ ...problem, shopsAtMost: 1 }, solver);
     expect(answer.ok && answer.order.priced.total).toBe(49250);
   });
 });
 
-it('buys both from one shop where the cheapest of each would cost a second parcel', () => {
+it('buys both from one shop where the cheapest of each would cost a second parcel', async () => {
   const problem = table(
     [shop('x', { flat: 500 }), shop('y', { flat: 500 })],
     [
@@ -164,7 +164,7 @@ it('buys both from one shop where the cheapest of each would cost a second parce
       ['b', 1, 10, 10, 12],
     ],
   );
-  const answer = solveOrder(problem, solver);
+  const answer = await solveOrder(problem, solver);
   expect(answer.ok && answer.order.priced.total).toBe(2500);
   expect(cheapestEverywhere(problem)?.total).toBe(2900);
 });

@@ -7,6 +7,7 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import packageJson from '../../../package.json' with { type: 'json' };
 import { limits } from '../text/limits';
 import { type Disk, serve } from './server';
+import { solveInThread } from './solver-thread';
 import { canonicalUri } from './uri';
 
 const isBuildFile = (name: string): boolean => /\.dryfit\.ya?ml$/i.test(name);
@@ -56,8 +57,13 @@ const disk: Disk = {
 
 const page = path.join(__dirname, 'checks.md');
 
-serve(createConnection(ProposedFeatures.all), disk, {
-  version: packageJson.version,
-  reference: existsSync(page) ? pathToFileURL(page).href : undefined,
-  today: () => new Date().toISOString().slice(0, 10),
-});
+serve(
+  createConnection(ProposedFeatures.all),
+  disk,
+  {
+    version: packageJson.version,
+    reference: existsSync(page) ? pathToFileURL(page).href : undefined,
+    today: () => new Date().toISOString().slice(0, 10),
+  },
+  solveInThread,
+);

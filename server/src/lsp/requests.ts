@@ -13,6 +13,7 @@ import { highlights, links, references, workspaceSymbols } from '../language/ref
 import { CannotRename, nameAt, rename } from '../language/rename';
 import { semanticTokens } from '../language/semantic-tokens';
 import { symbols } from '../language/symbols';
+import { tickActions } from '../language/tick-actions';
 import { offsetAt } from '../text/lines';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
@@ -60,6 +61,7 @@ export function answerRequests(connection: Connection, session: Session): void {
     return [
       ...actions(analysis, session.files, range),
       ...refactorings(session.workspace, session.files, uri, offset),
+      ...tickActions(analysis, session.files, offset, session.today()),
     ].filter((action) => wanted(action.kind));
   });
 

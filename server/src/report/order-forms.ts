@@ -1,6 +1,6 @@
 /** An order as text laid out by parcel, as Markdown to tick off, as JSON and as a table for a spreadsheet. Works nothing out. */
 import { plainMoney } from '../text/notation/money';
-import type { FittingPart } from './order-alternatives';
+import type { Alternative } from './order-alternatives';
 import type { OrderReport, ReportLine, ReportParcel } from './order-report';
 
 const amount = (cents: number): number => Number((cents / 100).toFixed(2));
@@ -126,11 +126,6 @@ export function orderAsMarkdown(report: OrderReport, alternatives: readonly Alte
     ...report.shares.map((share) => `- ${share.name}: ${plainMoney(share.total)}`),
     ...missingWords(report, alternatives).map((line) => `- ${line}`),
   ].join('\n')}\n`;
-}
-
-export interface Alternative {
-  readonly part: string;
-  readonly found: FittingPart | undefined;
 }
 
 const headOf = (parcel: ReportParcel, i: number): string =>
