@@ -62,7 +62,8 @@ export function orderOf(crafts: readonly Craft[], wishes: OrderWishes = {}): Bui
       return {
         part,
         need,
-        mass: Math.round(wanted[0]!.need.mass * 1e4),
+        // Two builds may have weighed the same part differently.
+        mass: Math.round((wanted.reduce((sum, one) => sum + one.need.need * one.need.mass, 0) / need) * 1e4),
         battery: wanted[0]!.need.kind === 'battery',
         whole: oneShopHas(need, index),
       };
