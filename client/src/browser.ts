@@ -66,13 +66,16 @@ interface Problem {
   readonly seconds: number;
 }
 
+/** 3.5 MB, read with the first order. */
+let solverBytes: Uint8Array | undefined;
+
 /** A worker for one program, ended with its answer or when nobody waits for it any more. */
 async function solve(
   extension: vscode.Uri,
   { program, seconds }: Problem,
   token: vscode.CancellationToken,
 ): Promise<unknown> {
-  const wasm = await vscode.workspace.fs.readFile(vscode.Uri.joinPath(extension, 'dist/highs.wasm'));
+  solverBytes ??= await vscode.workspace.fs.readFile(vscode.Uri.joinPath(extension, 'dist/highs.wasm'));
   const worker = await startWorker(extension, 'solver');
   try {
     return await new Promise((resolve, reject) => {
@@ -83,7 +86,7 @@ async function solve(
         if (failed === undefined) resolve(solved);
         else reject(new Error(failed));
       };
-      worker.postMessage({ program, seconds, wasm: wasm.slice().buffer });
+      worker.postMessage({ program, seconds, wasm: solverBytes?.slice().buffer });
     });
   } finally {
     worker.terminate();
