@@ -31,10 +31,10 @@ export function registerPlans(ask: Ask): vscode.Disposable[] {
     async provideTextDocumentContent(uri) {
       const known = fresh.get(uri.toString());
       fresh.delete(uri.toString());
-      if (known !== undefined) return known;
+      if (known !== undefined) return drawn(known);
       const { method, params } = JSON.parse(uri.query) as Question;
       return ask<Plan>(method, params).then(
-        ({ markdown }) => markdown,
+        ({ markdown }) => drawn(markdown),
         (error: Error) => error.message,
       );
     },
@@ -99,6 +99,10 @@ export function registerPlans(ask: Ask): vscode.Disposable[] {
     vscode.commands.registerCommand('dryfit.showConsensus', consensus),
   ];
 }
+
+/** Boxes to tick as signs, which the editor's own page of Markdown doesn't draw. */
+const drawn = (markdown: string): string =>
+  markdown.replace(/^- \[([ x])\] /gm, (_, ticked: string) => (ticked === 'x' ? '- ☑ ' : '- ☐ '));
 
 /** The build in the active editor; a page of plans has it in its address. */
 function buildHere(): string | undefined {

@@ -64,7 +64,8 @@ function orderOnCommandLine() {
     [path.join(root, 'dist/cli.cjs'), 'order', 'builds/ossel-5.dryfit.yaml', '--format', 'markdown'],
     { cwd: samples, encoding: 'utf8', timeout: 60_000 },
   );
-  return stdout;
+  // As drawn on the page.
+  return stdout.replaceAll('\n- [ ] ', '\n- ☐ ');
 }
 
 async function compare(where, look) {

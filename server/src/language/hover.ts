@@ -64,15 +64,13 @@ function buildHover(
   const card = cardOf(craft, analysis);
   if (path.join() === 'name') return cardAtAGlance(card);
   const pack = role === 'packs' ? craft.packs.find((one) => one.name === path[1]) : mainPack(craft);
-  const lines = partLines(craft, card, role!, pack);
+  const lines = [
+    ...partLines(craft, card, role!, pack),
+    ...partStandings(craft, atPart ? located.slot : located.parents.at(-1)!),
+  ];
   const head = partHead(workspace, craft, located, role!);
   const picture = pictures ? pictureOf(craft, role!, pack) : '';
-  const among = partStandings(craft, atPart ? located.slot : located.parents.at(-1)!);
-  const references =
-    among.length > 0 ? `_Among the references of ${craft.said.craft!.value}_\n\n${among.join('\n')}` : '';
-  return (
-    [head, lines.join('\n'), references, picture, ...workedOut(craft, role!)].filter(Boolean).join('\n\n') || undefined
-  );
+  return [head, lines.join('\n'), picture, ...workedOut(craft, role!)].filter(Boolean).join('\n\n') || undefined;
 }
 
 /** What the craft as a whole makes of one value: where it lies among references, what one step up and down would change, what is ordered. */

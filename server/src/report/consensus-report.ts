@@ -9,13 +9,7 @@ const plain = (value: number, digits: number): string => Number(value.toFixed(di
 function envelopeRow(one: Envelope): readonly string[] {
   const title = one.is === 'number' && one.cells !== undefined ? `${one.of.title} on ${one.cells}S` : one.of.title;
   if (one.is === 'term')
-    return [
-      title,
-      one.shares.map(({ term, count }) => `${term} ${count} of ${one.count}`).join(', '),
-      '',
-      '',
-      String(one.count),
-    ];
+    return [title, one.shares.map(({ term, count }) => `${term} (${count})`).join(', '), '', '', String(one.count)];
   const { spread, of } = one;
   const say = (value: number): string => plain(value, of.digits);
   const all =

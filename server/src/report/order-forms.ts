@@ -119,10 +119,11 @@ export function orderAsMarkdown(report: OrderReport, alternatives: readonly Alte
   return `${[
     `## Order for ${report.crafts.join(' and ')}`,
     '',
-    `**${plainMoney(priced.total)} ${report.currency}**: goods ${plainMoney(priced.goods)}, shipping ${plainMoney(priced.shipping)}, duty, tax and handling ${plainMoney(priced.taxes)}.`,
+    `**${plainMoney(priced.total)} ${report.currency}**: goods ${plainMoney(priced.goods)}, shipping ${plainMoney(priced.shipping)}${priced.taxes > 0 ? `, duty, tax and handling ${plainMoney(priced.taxes)}` : ''}.`,
+    '',
+    ...comparedWords(report).map((line) => `- ${line}`),
     '',
     ...parcels,
-    ...comparedWords(report).map((line) => `- ${line}`),
     ...report.shares.map((share) => `- ${share.name}: ${plainMoney(share.total)}`),
     ...missingWords(report, alternatives).map((line) => `- ${line}`),
   ].join('\n')}\n`;

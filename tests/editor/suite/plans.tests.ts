@@ -14,7 +14,8 @@ function commandLine(...args: string[]): string {
     encoding: 'utf8',
     env: { ...process.env, ELECTRON_RUN_AS_NODE: '1' },
   });
-  return stdout;
+  // As drawn on the page.
+  return stdout.replaceAll('\n- [ ] ', '\n- ☐ ').replaceAll('\n- [x] ', '\n- ☑ ');
 }
 
 async function shown(command: string, ...args: unknown[]): Promise<vscode.TextDocument> {
@@ -88,7 +89,7 @@ describe('plans beside a build', () => {
     const today = new Date().toISOString().slice(0, 10);
     assert.match(editor.document.getText(), new RegExp(`gates:\\n {2}dry-fit: ${today} \\([0-9a-f]{6}\\)\\n$`));
     await until('the tick on the page', () =>
-      page.getText().includes(`- [x] **Gate \`dry-fit\`** (${today})`) ? true : undefined,
+      page.getText().includes(`- ☑ **Gate \`dry-fit\`** (${today})`) ? true : undefined,
     );
   });
 
