@@ -1,7 +1,7 @@
-/** The order of work for this build: steps with their gates and the cautions that belong to them. No step that applies power stands before the gates it needs; it refuses to plan otherwise. */
+/** The order of work for this build: steps with their gates and the cautions that belong to them. Every step that applies power names the gates it needs, and stands behind them. */
 import type { Craft } from '../build/craft';
 import { type Gate, gateNames, gatePrint } from './assembly-gates';
-import { heat, type Joint } from './assembly-joints';
+import { ironFor, type Joint } from './assembly-joints';
 import { worked } from './worked';
 
 export interface Step {
@@ -70,7 +70,7 @@ export function stepsOf(craft: Craft, joints: readonly Joint[]): readonly Step[]
       .filter((joint) => joint.is === is && (!parts || parts.includes(joint.part)))
       .map(
         (joint) =>
-          `${joint.count} x ${joint.part}: ${joint.what}${joint.gauge === undefined ? '' : `, ${joint.gauge} AWG`}, ${heat[is].from} to ${heat[is].to} C`,
+          `${joint.count} x ${joint.part}: ${joint.what}${joint.gauge === undefined ? '' : `, ${joint.gauge} AWG`}, ${ironFor(joint).from} to ${ironFor(joint).to} C`,
       );
   const gate = (name: Gate, ...see: string[]): Step['gate'] => ({ name, see });
 
