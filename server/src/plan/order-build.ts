@@ -118,12 +118,12 @@ export function saidOrder(order: BuildOrder): readonly Purchase[] | undefined {
   return purchases;
 }
 
-/** Packs at one shop, stock not looked at: what the line costs there. */
-function cheapestAt(problem: OrderProblem, line: number, shop: number): readonly Purchase[] | undefined {
+/** The packs of one size that cost least for a line, at one shop or anywhere; stock and shipping not looked at. */
+export function cheapestAt(problem: OrderProblem, line: number, shop?: number): readonly Purchase[] | undefined {
   const { need } = problem.lines[line]!;
   const best = problem.offers
     .map((offer, index) => ({ offer: index, packs: Math.ceil(need / offer.pack), own: offer }))
-    .filter(({ own }) => own.line === line && own.shop === shop)
+    .filter(({ own }) => own.line === line && (shop === undefined || own.shop === shop))
     .sort((a, b) => a.packs * a.own.price - b.packs * b.own.price)[0];
   return best && [{ offer: best.offer, packs: best.packs }];
 }
