@@ -99,7 +99,8 @@ export function orderAsText(report: OrderReport, alternatives: readonly Alternat
       ? [
           '',
           '  Shipping and taxes shared by the value of the goods:',
-          ...report.shares.map((share) => rule(`    ${share.name}`, share.total)),
+          ...report.shares.map((share) => `${rule(`    ${share.name}`, share.total)}${aloneWords(share)}`),
+          ...togetherWords(report).map((line) => `  ${line}`),
         ]
       : []),
     ...missingWords(report, alternatives).map((line) => `  ${line}`),
@@ -124,7 +125,8 @@ export function orderAsMarkdown(report: OrderReport, alternatives: readonly Alte
     ...comparedWords(report).map((line) => `- ${line}`),
     '',
     ...parcels,
-    ...report.shares.map((share) => `- ${share.name}: ${plainMoney(share.total)}`),
+    ...report.shares.map((share) => `- ${share.name}: ${plainMoney(share.total)}${aloneWords(share)}`),
+    ...togetherWords(report).map((line) => `- ${line}`),
     ...missingWords(report, alternatives).map((line) => `- ${line}`),
   ].join('\n')}\n`;
 }
@@ -175,6 +177,21 @@ function comparedWords(report: OrderReport): readonly string[] {
         ]
       : []),
     ...report.remarks,
+  ];
+}
+
+const aloneWords = ({ alone }: OrderReport['shares'][number]): string =>
+  alone === undefined ? '' : ` (alone ${plainMoney(alone)})`;
+
+/** What ordering together saves; nothing when one of the orders alone is not known. */
+function togetherWords({ shares, order }: OrderReport): readonly string[] {
+  const alone = shares.reduce((sum, share) => sum + (share.alone ?? Number.NaN), 0);
+  const saved = alone - order.priced.total;
+  if (shares.length === 0 || Number.isNaN(saved)) return [];
+  return [
+    saved > 0
+      ? `Together ${plainMoney(saved)} less than ${plainMoney(alone)} for each alone.`
+      : 'Together nothing is saved over each alone.',
   ];
 }
 

@@ -23,6 +23,8 @@ export interface OrderReport {
     readonly goods: number;
     readonly rest: number;
     readonly total: number;
+    /** What the same parts would cost ordered alone; nothing when no such order could be solved. */
+    readonly alone: number | undefined;
   }[];
   /** Cents and whether the order keeps it; of one build alone. */
   readonly budget: { readonly cents: number; readonly kept: boolean } | undefined;
@@ -87,7 +89,7 @@ export async function orderReport(
   const whole = orderOf(crafts, asked);
   if (whole.shops.open.length === 0) return { ok: false, why: 'no-shops' };
   const soldOut = unsupplied(whole.problem);
-  const order = soldOut.length > 0 ? withoutLines(whole, soldOut) : whole;
+  const order = withoutLines(whole, soldOut);
   const answer = await solveOrder(order.problem, solver, asked.seconds);
   if (!answer.ok) return { ok: false, why: answer.why };
   const best = await preferring(order.problem, answer.order, asked.prefer, solver);
@@ -99,6 +101,11 @@ export async function orderReport(
   const name = (craft: number): string => crafts[craft]!.said.name?.value ?? `build ${craft + 1}`;
   const fewer =
     used > 1 ? await solveOrder({ ...order.problem, shopsAtMost: used - 1 }, solver, asked.seconds) : undefined;
+  // Without what is sold out to all of them together it would be another order.
+  const alone =
+    crafts.length > 1 && soldOut.length === 0
+      ? await eachAlone(crafts, solver, { ...asked, currency: order.currency })
+      : [];
   const budget = crafts.length === 1 ? crafts[0]!.said.budget : undefined;
   return {
     ok: true,
@@ -118,6 +125,7 @@ export async function orderReport(
               order,
               priced,
               crafts.map((_, i) => name(i)),
+              alone,
             )
           : [],
       budget: budget && { cents: budget.value.cents, kept: priced.total <= budget.value.cents },
@@ -137,7 +145,22 @@ export async function orderReport(
   };
 }
 
+async function eachAlone(
+  crafts: readonly Craft[],
+  solver: Solver,
+  asked: OrderAsked,
+): Promise<readonly (number | undefined)[]> {
+  const totals: (number | undefined)[] = [];
+  for (const craft of crafts) {
+    const own = orderOf([craft], asked);
+    const answer = await solveOrder(withoutLines(own, unsupplied(own.problem)).problem, solver, asked.seconds);
+    totals.push(answer.ok && answer.order.optimal ? answer.order.priced.total : undefined);
+  }
+  return totals;
+}
+
 function withoutLines(order: BuildOrder, gone: readonly number[]): BuildOrder {
+  if (gone.length === 0) return order;
   const kept = order.lines.flatMap((_, i) => (gone.includes(i) ? [] : [i]));
   const offers = order.problem.offers.flatMap((offer, i) => (gone.includes(offer.line) ? [] : [i]));
   return {
@@ -226,7 +249,12 @@ const parcelsOf = (order: BuildOrder, priced: Priced): readonly ReportParcel[] =
   });
 
 /** Goods by pieces, the rest in proportion to the goods; whole cents that add up. */
-function sharesOf(order: BuildOrder, priced: Priced, names: readonly string[]): OrderReport['shares'] {
+function sharesOf(
+  order: BuildOrder,
+  priced: Priced,
+  names: readonly string[],
+  alone: readonly (number | undefined)[],
+): OrderReport['shares'] {
   const goods = names.map(() => 0);
   const cost = order.problem.lines.map(() => 0);
   for (const { offer, packs } of priced.purchases) {
@@ -241,7 +269,13 @@ function sharesOf(order: BuildOrder, priced: Priced, names: readonly string[]): 
     for (const [i, { craft }] of wanted.entries()) goods[craft]! += parts[i]!;
   }
   const rest = split(priced.shipping + priced.taxes, goods);
-  return names.map((name, i) => ({ name, goods: goods[i]!, rest: rest[i]!, total: goods[i]! + rest[i]! }));
+  return names.map((name, i) => ({
+    name,
+    goods: goods[i]!,
+    rest: rest[i]!,
+    total: goods[i]! + rest[i]!,
+    alone: alone[i],
+  }));
 }
 
 /** Cents split by weights, the odd ones to the largest remainders. */
