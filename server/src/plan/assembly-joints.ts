@@ -54,7 +54,7 @@ export function jointsOf(craft: Craft): readonly Joint[] {
     const length = lead?.length?.value ?? 0.1;
     joints.push({
       part: 'battery-lead',
-      what: 'plus and minus on the ESC',
+      what: `plus and minus on the ${craft.boards === 'all-in-one' ? 'board' : 'ESC'}`,
       count: 2,
       is: 'power',
       gauge,

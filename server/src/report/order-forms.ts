@@ -89,21 +89,21 @@ export function orderAsText(report: OrderReport, alternatives: readonly Alternat
     '',
     ...parcels,
     '',
-    rule('  goods', priced.goods),
-    rule('  shipping', priced.shipping),
-    ...(priced.taxes > 0 ? [rule('  duty, tax and handling', priced.taxes)] : []),
-    rule('  to pay', priced.total),
+    `  ${rule('goods', priced.goods)}`,
+    `  ${rule('shipping', priced.shipping)}`,
+    ...(priced.taxes > 0 ? [`  ${rule('duty, tax and handling', priced.taxes)}`] : []),
+    `  ${rule('to pay', priced.total)}`,
     '',
     ...comparedWords(report).map((line) => `  ${line}`),
     ...(report.shares.length > 0
       ? [
           '',
           '  Shipping and taxes shared by the value of the goods:',
-          ...report.shares.map((share) => `${rule(`    ${share.name}`, share.total)}${aloneWords(share)}`),
+          ...report.shares.map((share) => `  ${rule(`  ${share.name}`, share.total)}${aloneWords(share)}`),
           ...togetherWords(report).map((line) => `  ${line}`),
         ]
       : []),
-    ...missingWords(report, alternatives).map((line) => `  ${line}`),
+    ...titled('\n  Not in this order:', missingWords(report, alternatives), '    '),
   ].join('\n')}\n`;
 }
 
@@ -125,9 +125,19 @@ export function orderAsMarkdown(report: OrderReport, alternatives: readonly Alte
     ...comparedWords(report).map((line) => `- ${line}`),
     '',
     ...parcels,
-    ...report.shares.map((share) => `- ${share.name}: ${plainMoney(share.total)}${aloneWords(share)}`),
-    ...togetherWords(report).map((line) => `- ${line}`),
-    ...missingWords(report, alternatives).map((line) => `- ${line}`),
+    ...titled(
+      '### Shipping and taxes shared by the value of the goods\n',
+      [
+        ...report.shares.map((share) => `${share.name}: ${plainMoney(share.total)}${aloneWords(share)}`),
+        ...togetherWords(report),
+      ],
+      '- ',
+    ),
+    ...titled(
+      `${report.shares.length > 0 ? '\n' : ''}### Not in this order\n`,
+      missingWords(report, alternatives),
+      '- ',
+    ),
   ].join('\n')}\n`;
 }
 
@@ -161,7 +171,7 @@ function comparedWords(report: OrderReport): readonly string[] {
     report.single === undefined
       ? 'No single shop has everything.'
       : `All from ${report.single.shop}: ${plainMoney(report.single.total)}, ${than(report.single.total)}.`,
-    ...(report.fewer
+    ...(report.fewer && report.fewer.total !== report.single?.total
       ? [
           `From ${report.fewer.shops === 1 ? 'one shop' : `${report.fewer.shops} shops`}: ${plainMoney(report.fewer.total)}, ${than(report.fewer.total)}.`,
         ]
@@ -196,23 +206,22 @@ function togetherWords({ shares, order }: OrderReport): readonly string[] {
 }
 
 function missingWords(report: OrderReport, alternatives: readonly Alternative[]): readonly string[] {
-  if (report.missing.length === 0) return [];
   const why = {
     nowhere: 'in no shops file',
     'sold out': 'not enough in stock anywhere',
     'no id': 'no id to order it by: add `sold-as`',
   };
-  return [
-    '',
-    'Not in this order:',
-    ...report.missing.map(({ part, craft, why: reason }) => {
-      const other = alternatives.find((one) => one.part === part);
-      const instead = !other
-        ? ''
-        : other.found
-          ? ` Fits instead: ${other.found.part} from ${other.found.shop}, ${plainMoney(other.found.cost)}.`
-          : ' Nothing else that is offered fits.';
-      return `  ${part} for ${craft}: ${why[reason]}.${instead}`;
-    }),
-  ].map((line) => line.trimEnd());
+  return report.missing.map(({ part, craft, why: reason }) => {
+    const other = alternatives.find((one) => one.part === part);
+    const instead = !other
+      ? ''
+      : other.found
+        ? ` Fits instead: ${other.found.part} from ${other.found.shop}, ${plainMoney(other.found.cost)}.`
+        : ' Nothing else that is offered fits.';
+    return `${part} for ${craft}: ${why[reason]}.${instead}`;
+  });
 }
+
+/** A heading with its lines; nothing without any. */
+const titled = (title: string, lines: readonly string[], mark: string): readonly string[] =>
+  lines.length === 0 ? [] : [title, ...lines.map((line) => mark + line)];
