@@ -4,18 +4,28 @@ import { LanguageClient, type LanguageClientOptions } from 'vscode-languageclien
 import { isBuildFileName, isPassedOver } from '../../server/src/text/build-file-name.ts';
 import { type Ask, registerNewBuild } from './new-build.ts';
 import { registerNewPart } from './new-part.ts';
+import { registerPlans } from './plans.ts';
 import { registerShow } from './show.ts';
+import { registerTickGate } from './tick-gate.ts';
 
 let client: LanguageClient | undefined;
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const output = vscode.window.createOutputChannel('Dryfit', { log: true });
   const watcher = vscode.workspace.createFileSystemWatcher('**/*.dryfit.{yaml,yml}');
-  const ask: Ask = async (method, params) => {
+  const ask: Ask = async (method, params, token) => {
     if (!client) throw new Error('The checker is not running.');
-    return client.sendRequest(method, params);
+    return client.sendRequest(method, params, token);
   };
-  context.subscriptions.push(output, watcher, ...registerShow(), registerNewPart(ask), registerNewBuild(ask));
+  context.subscriptions.push(
+    output,
+    watcher,
+    ...registerShow(),
+    registerNewPart(ask),
+    registerNewBuild(ask),
+    ...registerPlans(ask),
+    registerTickGate(ask),
+  );
   const start = async (): Promise<void> => {
     const options: LanguageClientOptions = {
       documentSelector: [{ language: 'dryfit' }],
@@ -24,8 +34,9 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
       // A copy: the settings object itself has functions, which don't go through to a worker.
       initializationOptions: JSON.parse(JSON.stringify(vscode.workspace.getConfiguration('dryfit'))),
     };
-    client = new LanguageClient('dryfit', 'Dryfit', await startWorker(context), options);
+    client = new LanguageClient('dryfit', 'Dryfit', await startWorker(context.extensionUri, 'server'), options);
     client.onRequest('dryfit/readFolders', readFolders);
+    client.onRequest('dryfit/solve', (problem: Problem, token) => solve(context.extensionUri, problem, token));
     client.onRequest('dryfit/read', ({ uri }: { uri: string }) => readText(vscode.Uri.parse(uri)));
     await client.start();
   };
@@ -43,12 +54,44 @@ export async function deactivate(): Promise<void> {
 }
 
 /** A worker may only be loaded from http; from elsewhere its text is read and started as a blob. */
-async function startWorker(context: vscode.ExtensionContext): Promise<Worker> {
-  const script = vscode.Uri.joinPath(context.extensionUri, 'dist/server.worker.js');
-  if (/^https?$/.test(script.scheme)) return new Worker(script.toString(true), { name: 'dryfit' });
+async function startWorker(extension: vscode.Uri, name: 'server' | 'solver'): Promise<Worker> {
+  const script = vscode.Uri.joinPath(extension, `dist/${name}.worker.js`);
+  if (/^https?$/.test(script.scheme)) return new Worker(script.toString(true), { name: `dryfit ${name}` });
   const source = await vscode.workspace.fs.readFile(script);
   const url = URL.createObjectURL(new Blob([source], { type: 'text/javascript' }));
-  return new Worker(url, { name: 'dryfit' });
+  return new Worker(url, { name: `dryfit ${name}` });
+}
+
+interface Problem {
+  readonly program: string;
+  readonly seconds: number;
+}
+
+/** 3.5 MB, read with the first order. */
+let solverBytes: Uint8Array | undefined;
+
+/** A worker for one program, ended with its answer or when nobody waits for it any more. */
+async function solve(
+  extension: vscode.Uri,
+  { program, seconds }: Problem,
+  token: vscode.CancellationToken,
+): Promise<unknown> {
+  solverBytes ??= await vscode.workspace.fs.readFile(vscode.Uri.joinPath(extension, 'dist/highs.wasm'));
+  const worker = await startWorker(extension, 'solver');
+  try {
+    return await new Promise((resolve, reject) => {
+      token.onCancellationRequested(() => reject(new Error('Given up.')));
+      worker.onerror = ({ message }) => reject(new Error(message ?? 'The solver could not start.'));
+      worker.onmessage = ({ data }) => {
+        const { solved, failed } = data as { readonly solved?: unknown; readonly failed?: string };
+        if (failed === undefined) resolve(solved);
+        else reject(new Error(failed));
+      };
+      worker.postMessage({ program, seconds, wasm: solverBytes?.slice().buffer });
+    });
+  } finally {
+    worker.terminate();
+  }
 }
 
 /** Walks the folders itself: a search finds nothing where the file system offers none, as those in memory don't. */

@@ -55,10 +55,26 @@ const bundles = [
   },
   // Loaded only for an order. Its CommonJS form finds its WebAssembly beside itself.
   {
-    entryPoints: ['server/src/cli/solver.ts'],
+    entryPoints: ['server/src/solver/load.ts'],
     outfile: 'dist/solver.cjs',
     alias: { highs: './node_modules/highs/build/highs.js' },
     ...small,
+  },
+  {
+    entryPoints: ['server/src/solver/thread.ts'],
+    outfile: 'dist/solver-thread.cjs',
+    external: ['./solver.cjs'],
+    ...small,
+  },
+  {
+    entryPoints: ['server/src/solver/worker.ts'],
+    outfile: 'dist/solver.worker.js',
+    alias: { highs: './node_modules/highs/build/highs.js' },
+    // Its branch for Node is never taken there.
+    external: ['node:*'],
+    ...small,
+    ...browser,
+    format: 'iife',
   },
   { entryPoints: ['tests/validation/main.ts'], outfile: 'out/validate.cjs' },
   {

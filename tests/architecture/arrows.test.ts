@@ -21,8 +21,21 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   review: ['text', 'vocabulary', 'build', 'library', 'plan', 'checks', 'analysis.ts'],
   report: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts', 'review'],
   language: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts', 'report'],
-  cli: ['text', 'vocabulary', 'build', 'library', 'physics', 'plan', 'checks', 'analysis.ts', 'review', 'report'],
-  lsp: ['text', 'vocabulary', 'build', 'library', 'plan', 'checks', 'analysis.ts', 'report', 'language'],
+  solver: ['plan'],
+  cli: [
+    'text',
+    'vocabulary',
+    'build',
+    'library',
+    'physics',
+    'plan',
+    'checks',
+    'analysis.ts',
+    'review',
+    'report',
+    'solver',
+  ],
+  lsp: ['text', 'vocabulary', 'build', 'library', 'plan', 'checks', 'analysis.ts', 'report', 'language', 'solver'],
 };
 
 const room = (file: string): string => (file.includes('/') ? file.split('/')[0]! : file);

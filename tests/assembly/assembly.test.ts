@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse, craftsOf } from '../../server/src/analysis';
 import { Workspace } from '../../server/src/library/workspace';
 import { gateNames, gatePrint } from '../../server/src/plan/assembly-gates';
-import { countOf, jointsOf, wireOf } from '../../server/src/plan/assembly-joints';
+import { countOf, ironFor, jointsOf, wireOf } from '../../server/src/plan/assembly-joints';
 import { gateStates, stepsOf } from '../../server/src/plan/assembly-steps';
 import { keyFor, nutFor } from '../../server/src/plan/fastener-keys';
 import { assemblyAsMarkdown, assemblyAsText, assemblyReport } from '../../server/src/report/assembly-report';
@@ -50,37 +50,51 @@ describe('keys and nuts', () => {
 });
 
 describe('joints, counted by hand', () => {
+  /** How many, on which part, of which wire, with how hot an iron. */
+  const counted = (name: string) =>
+    jointsOf(sample(name)).map((joint) => [joint.count, joint.part, joint.gauge, ironFor(joint).from]);
+
   it('Ossel 5: 31', () => {
-    const joints = jointsOf(sample('ossel-5'));
-    expect(joints.map(({ part, count }) => [part, count])).toEqual([
-      ['battery-lead', 2],
-      ['battery-lead', 2],
-      ['capacitor', 2],
-      ['motors', 12],
-      ['camera', 3],
-      ['video-transmitter', 4],
-      ['receiver', 4],
-      ['buzzer', 2],
+    expect(counted('ossel-5')).toEqual([
+      [2, 'battery-lead', 12, 380],
+      [2, 'battery-lead', 12, 380],
+      [2, 'capacitor', undefined, 380],
+      [12, 'motors', 20, 360],
+      [3, 'camera', 28, 330],
+      [2, 'video-transmitter', 26, 330],
+      [2, 'video-transmitter', 28, 330],
+      [4, 'receiver', 28, 330],
+      [2, 'buzzer', 28, 330],
     ]);
-    expect(countOf(joints)).toBe(31);
-    // 2 x 0.1 m of lead; 4 x 0.08 m; 3 x 0.08 + 4 x 0.06 + 2 x 0.06 m; a fifth more, in steps of 5 cm.
-    expect(wireOf(joints)).toEqual([
+    expect(countOf(jointsOf(sample('ossel-5')))).toBe(31);
+    // 2 x 0.1 m of lead; supply and ground of the transmitter 2 x 0.08 m; thin ones 3 x 0.08 + 2 x 0.08 + 4 x 0.06 + 2 x 0.06 m;
+    // a fifth more, in steps of 5 cm.
+    expect(wireOf(jointsOf(sample('ossel-5')))).toEqual([
       { gauge: 12, length: 0.25 },
-      { gauge: 26, length: 0.4 },
-      { gauge: 28, length: 0.75 },
+      { gauge: 26, length: 0.2 },
+      { gauge: 28, length: 0.95 },
     ]);
   });
 
-  it('Pip 75: 23, its receiver being on the board', () => {
-    const joints = jointsOf(sample('pip-75'));
-    expect(joints.map(({ part, count }) => [part, count])).toEqual([
-      ['battery-lead', 2],
-      ['battery-lead', 2],
-      ['motors', 12],
-      ['camera', 3],
-      ['video-transmitter', 4],
+  // Counted from the file and the trade's table of joints, not from the program: one cell, all in one board with its receiver on it,
+  // so no harness, no receiver, no capacitor; a camera with three wires; a transmitter with supply, ground, picture and control; an
+  // antenna that plugs. The motors' own 30 AWG wires want a small tip, a 20 AWG lead no wider one than a motor's wire.
+  it('Pip 75: 23, with the wire to have', () => {
+    expect(counted('pip-75')).toEqual([
+      [2, 'battery-lead', 20, 360],
+      [2, 'battery-lead', 20, 360],
+      [12, 'motors', 30, 330],
+      [3, 'camera', 28, 330],
+      [2, 'video-transmitter', 26, 330],
+      [2, 'video-transmitter', 28, 330],
     ]);
-    expect(countOf(joints)).toBe(23);
+    expect(countOf(jointsOf(sample('pip-75')))).toBe(23);
+    // 2 x 45 mm = 0.09, and a fifth: 0.108; 2 x 80 = 0.16: 0.192; 5 x 80 = 0.40: 0.48; up to the next 5 cm. The motors bring their own.
+    expect(wireOf(jointsOf(sample('pip-75')))).toEqual([
+      { gauge: 20, length: 0.15 },
+      { gauge: 26, length: 0.2 },
+      { gauge: 28, length: 0.5 },
+    ]);
   });
 });
 

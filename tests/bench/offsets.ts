@@ -1,4 +1,5 @@
 /** How long an editor waits for an answer at any place of any sample: completion, hover, definition, references, prepared rename. Judges nothing. */
+import { analyse } from '../../server/src/analysis';
 import { complete } from '../../server/src/language/completion';
 import { definition } from '../../server/src/language/definition';
 import { hover } from '../../server/src/language/hover';
@@ -14,9 +15,10 @@ export function offsetTimes(): readonly {
 }[] {
   const workspace = sampleWorkspace();
   const files = { get: (uri: string) => workspace.get(uri), spelled: (uri: string) => uri };
+  const analyses = new Map(sampleNames.map(sampleUri).map((uri) => [uri, analyse(workspace, uri)!]));
   const features: Record<string, (uri: string, offset: number) => unknown> = {
     completion: (uri, offset) => complete(workspace, uri, offset),
-    hover: (uri, offset) => hover(workspace, uri, offset),
+    hover: (uri, offset) => hover(workspace, analyses.get(uri)!, offset),
     definition: (uri, offset) => definition(workspace, files, uri, offset),
     references: (uri, offset) => references(workspace, files, uri, offset, true),
     'prepared rename': (uri, offset) => nameAt(workspace, uri, offset),

@@ -1,6 +1,7 @@
 /** How long proved orders take: twenty lines at eight shops, sixty at twelve; prints time, value and proved gap. */
-import { loadSolver } from '../../server/src/cli/solver';
+
 import { solveOrder } from '../../server/src/plan/order-solve';
+import { loadSolver } from '../../server/src/solver/load';
 import { drawnOrder } from '../order/instances';
 
 const start = performance.now();
@@ -15,7 +16,7 @@ for (const [lines, shops, limit] of [
   for (let seed = 201; seed < 211; seed++) {
     const { shopsAtMost: _, ...problem } = drawnOrder(seed, { lines, shops });
     const from = performance.now();
-    const answer = solveOrder(problem, solver, limit);
+    const answer = await solveOrder(problem, solver, limit);
     const ms = performance.now() - from;
     times.push(ms);
     const told = answer.ok

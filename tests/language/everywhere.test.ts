@@ -1,5 +1,6 @@
 /** Hover, completion and definition at every offset of every sample: they answer or stay silent, but never throw. */
 import { describe, expect, it } from 'vitest';
+import { analyse } from '../../server/src/analysis';
 import { complete } from '../../server/src/language/completion';
 import { definition } from '../../server/src/language/definition';
 import { hover } from '../../server/src/language/hover';
@@ -13,10 +14,11 @@ describe.each(sampleNames)('%s', (name) => {
   it('answers at every offset', { timeout: 60_000 }, () => {
     const uri = sampleUri(name);
     const { text } = workspace.get(uri)!;
+    const analysis = analyse(workspace, uri)!;
     let hovers = 0;
     let offers = 0;
     for (let offset = 0; offset <= text.length; offset++) {
-      const shown = hover(workspace, uri, offset);
+      const shown = hover(workspace, analysis, offset);
       if (shown) {
         hovers++;
         expect(shown.span.start).toBeLessThanOrEqual(shown.span.end);

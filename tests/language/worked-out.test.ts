@@ -9,7 +9,7 @@ import { sampleUri, sampleWorkspace } from '../support/samples';
 const workspace = sampleWorkspace();
 const hoverAt = (name: string, word: string): string => {
   const uri = sampleUri(name);
-  return hover(workspace, uri, workspace.get(uri)!.text.indexOf(word) + 1)?.markdown ?? '';
+  return hover(workspace, analyse(workspace, uri)!, workspace.get(uri)!.text.indexOf(word) + 1)?.markdown ?? '';
 };
 
 describe('hover', () => {
@@ -28,7 +28,7 @@ describe('hover', () => {
     expect(
       hover(
         workspace,
-        sampleUri('builds/ossel-5.dryfit.yaml'),
+        analyse(workspace, sampleUri('builds/ossel-5.dryfit.yaml'))!,
         workspace.get(sampleUri('builds/ossel-5.dryfit.yaml'))!.text.indexOf('stack:') + 1,
         false,
       )!.markdown,

@@ -1,7 +1,7 @@
 /** Orders of twenty and sixty lines: solved in time or with the proved gap, and never dearer than what a careful hand finds. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import { loadSolver } from '../../server/src/cli/solver';
 import { cheapestEverywhere, type Solver, singleShop, solveOrder } from '../../server/src/plan/order-solve';
+import { loadSolver } from '../../server/src/solver/load';
 import { byHand } from './by-hand';
 import { drawnOrder } from './instances';
 
@@ -12,9 +12,9 @@ beforeAll(async () => {
 
 describe('twenty lines at eight shops', () => {
   for (let seed = 101; seed < 111; seed++)
-    it(`seed ${seed}`, { timeout: 30_000 }, () => {
+    it(`seed ${seed}`, { timeout: 30_000 }, async () => {
       const { shopsAtMost: _, ...problem } = drawnOrder(seed, { lines: 20, shops: 8 });
-      const answer = solveOrder(problem, solver, 10);
+      const answer = await solveOrder(problem, solver, 10);
       if (!answer.ok) return expect(byHand(problem)).toBeUndefined();
       expect(answer.order.optimal).toBe(true);
       for (const other of [byHand(problem), cheapestEverywhere(problem)?.total, singleShop(problem)?.priced.total])

@@ -1,6 +1,6 @@
 /** What a change does: fields found by the file's words, what follows from them, the table, the plot, and the lenses of the editor. */
 import { describe, expect, it } from 'vitest';
-import { craftsOf } from '../../server/src/analysis';
+import { analyse, craftsOf } from '../../server/src/analysis';
 import { hover } from '../../server/src/language/hover';
 import { whatIfLenses, whatIfLines } from '../../server/src/language/what-if';
 import { evenRow, neighbourCapacities, niceStep } from '../../server/src/plan/nice-steps';
@@ -216,7 +216,7 @@ describe('in the editor', () => {
 
   it('the hover on a number carries them', () => {
     const at = file.text.indexOf('98 g') + 1;
-    const shown = hover(workspace, file.uri, at)!.markdown;
+    const shown = hover(workspace, analyse(workspace, file.uri)!, at)!.markdown;
     expect(shown).toContain('Weight of one');
     expect(shown).toContain('One step down or up');
     expect(shown).toContain('93 g');

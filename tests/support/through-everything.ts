@@ -18,7 +18,7 @@ export function throughEverything(workspace: Workspace, uri: string, text: strin
     if (finding.at.span.start < 0 || finding.at.span.end > text.length || start.line > end.line)
       throw new Error(`${finding.check} points outside the file`);
   }
-  hover(workspace, uri, offset);
+  hover(workspace, analysis, offset);
   complete(workspace, uri, offset);
   definition(workspace, files, uri, offset);
   symbols(analysis.file);

@@ -22,6 +22,7 @@ mkdirSync(screenshots, { recursive: true });
 
 const results = { passed: [], failed: [], skipped: [], errors: [] };
 const expected = commandLine();
+const expectedOrder = orderOnCommandLine();
 await packageExtension();
 
 await compare('the oldest browser editor, no server behind it', inBrowserAlone);
@@ -57,6 +58,16 @@ function commandLine() {
   );
 }
 
+function orderOnCommandLine() {
+  const { stdout } = spawnSync(
+    process.execPath,
+    [path.join(root, 'dist/cli.cjs'), 'order', 'builds/ossel-5.dryfit.yaml', '--format', 'markdown'],
+    { cwd: samples, encoding: 'utf8', timeout: 60_000 },
+  );
+  // As drawn on the page.
+  return stdout.replaceAll('\n- [ ] ', '\n- ☐ ');
+}
+
 async function compare(where, look) {
   const check = (name, act) => {
     try {
@@ -70,7 +81,9 @@ async function compare(where, look) {
   try {
     const { report, web, workers } = await look(where);
     if (report.error) throw new Error(report.error);
-    console.log(`${where}: ${report.version}, ${report.opened.length} findings, ${report.hovers.length} hovers`);
+    console.log(
+      `${where}: ${report.version}, ${report.opened.length} findings, ${report.hovers.length} hovers, order in ${report.plannedMs} ms`,
+    );
     check('the extension runs in this host', () => {
       assert.equal(report.activeHere, true);
       assert.equal(report.node, !web);
@@ -81,6 +94,10 @@ async function compare(where, look) {
     check('findings of open files are those of the command line', () => same(report.opened));
     check('a new build is written of parts of the workspace', () => {
       assert.match(report.built ?? '', /^craft: freestyle-5\n[\s\S]*^ {4}use: \S+/m);
+    });
+    check('the order is that of the command line, proved', () => {
+      assert.equal(report.order, expectedOrder);
+      assert.match(report.order, /proved/);
     });
     check('hovers tell something over each name and part', () => {
       assert.ok(report.hovers.length > 50, `${report.hovers.length} places`);

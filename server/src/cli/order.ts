@@ -1,12 +1,12 @@
 /** `dryfit order`: the cheapest split over the shops, proved. Reads words, loads the solver, writes the answer; decides no price. */
 import { craftsOf } from '../analysis';
-import { alternativeFor } from '../report/order-alternatives';
-import { type Alternative, orderAsCsv, orderAsJson, orderAsMarkdown, orderAsText } from '../report/order-forms';
-import { orderReport } from '../report/order-report';
+import { alternativesFor } from '../report/order-alternatives';
+import { orderAsCsv, orderAsJson, orderAsMarkdown, orderAsText } from '../report/order-forms';
+import { orderReport, whyNoOrder } from '../report/order-report';
+import type { loadSolver as LoadSolver } from '../solver/load';
 import { CannotRun, type Console } from './console';
 import { open } from './files';
 import { benchUri } from './one-build';
-import type { loadSolver as LoadSolver } from './solver';
 import { asJson, flag, oneOf, text, wordsOf } from './words';
 
 export async function order(args: readonly string[], console: Console): Promise<number> {
@@ -33,19 +33,16 @@ export async function order(args: readonly string[], console: Console): Promise<
     if (id !== undefined && !ids.includes(id))
       throw new CannotRun(`--${option}: no shops file has \`${id}\`. Known: ${ids.join(', ') || 'none'}.`);
   const { loadSolver } = (await import('./solver.cjs' as string)) as { loadSolver: typeof LoadSolver };
-  const outcome = orderReport(crafts, await loadSolver(), {
+  const outcome = await orderReport(crafts, await loadSolver(), {
     shopsAtMost,
     prefer: said.prefer,
     without: said.without,
     keepFrom: said['keep-from'],
     seconds: whole('seconds', said.seconds) ?? 20,
   });
-  if (!outcome.ok) throw new CannotRun(whyNot[outcome.why]);
+  if (!outcome.ok) throw new CannotRun(whyNoOrder[outcome.why]);
   const { report } = outcome;
-  const alternatives = (): readonly Alternative[] =>
-    report.missing
-      .filter((one) => one.why === 'sold out')
-      .map(({ part }) => ({ part, found: firstOf(crafts, (craft) => alternativeFor(workspace, craft, part, bench)) }));
+  const alternatives = () => alternativesFor(workspace, crafts, report, bench);
   const forms = {
     json: () => asJson(orderAsJson(report)),
     csv: () => orderAsCsv(report),
@@ -59,21 +56,6 @@ export async function order(args: readonly string[], console: Console): Promise<
   // An order that lacks something, or breaks the budget, is found as well.
   return missing.length > 0 || report.budget?.kept === false ? 1 : 0;
 }
-
-function firstOf<T, R>(list: readonly T[], of: (one: T) => R | undefined): R | undefined {
-  for (const one of list) {
-    const found = of(one);
-    if (found !== undefined) return found;
-  }
-  return undefined;
-}
-
-const whyNot = {
-  'no-shops': 'This workspace has no shops file with prices to compare. Write one: its first line is `dryfit: shops`.',
-  infeasible:
-    'No order keeps all rules: minimum orders, weights, shops that send no packs, or the number of shops asked for. Allow one shop more, or add offers.',
-  unsolved: 'The order could not be solved in the time given. Allow more with `--seconds 60`.',
-} as const;
 
 function whole(option: string, text: string | undefined): number | undefined {
   if (text === undefined) return undefined;

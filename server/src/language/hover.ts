@@ -1,5 +1,5 @@
 /** What is shown when the pointer rests on something: the card on a name, the figures of a part, the meaning of a field or a term. */
-import { analyse, craftsOf } from '../analysis';
+import type { Analysis } from '../analysis';
 import type { Craft, Pack } from '../build/craft';
 import { kidOf, type Slot } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
@@ -8,6 +8,7 @@ import { worked } from '../plan/worked';
 import { cardOf, mainPack } from '../report/card';
 import { cardAtAGlance, escapeMarkdown } from '../report/card-markdown';
 import { harnessAsMarkdown, harnessReport } from '../report/harness-report';
+import { lineGlance, orderGlance } from '../report/order-glance';
 import { pictureAsMarkdown } from '../report/picture';
 import { portRows, railRows } from '../report/ports-table';
 import { stackPicture } from '../report/stack-picture';
@@ -20,6 +21,7 @@ import { roleKinds } from '../vocabulary/generated/fields';
 import { type Located, locate, pathOf } from './locate';
 import { partLines } from './part-lines';
 import { partSummary } from './part-summary';
+import { partStandings, valueStandings } from './standing-lines';
 import { whatIfLines } from './what-if';
 
 export interface HoverText {
@@ -27,24 +29,29 @@ export interface HoverText {
   readonly markdown: string;
 }
 
-export function hover(workspace: Workspace, uri: string, offset: number, pictures = true): HoverText | undefined {
-  const file = workspace.get(uri);
-  const located = file && locate(file, offset);
-  if (!file || !located) return undefined;
+/** @param analysis of the file as it is now; nothing of it is worked out again here */
+export function hover(
+  workspace: Workspace,
+  analysis: Analysis,
+  offset: number,
+  pictures = true,
+): HoverText | undefined {
+  const located = locate(analysis.file, offset);
+  if (!located) return undefined;
   const { slot } = located;
   const span = located.on === 'key' && slot.keySpan ? slot.keySpan : (slot.node.via ?? slot.node.span);
   const path = pathOf(located);
   const markdown =
     located.document.kind === 'build'
-      ? (buildHover(workspace, uri, located, path, pictures) ??
-        [fieldHover(located, path), whatIf(workspace, uri, located, path)].filter(Boolean).join('\n\n'))
+      ? (buildHover(workspace, analysis, located, path, pictures) ??
+        [fieldHover(located, path), ...valueLines(analysis, located, path)].filter(Boolean).join('\n\n'))
       : (libraryHover(workspace, located, path) ?? fieldHover(located, path));
   return markdown ? { span, markdown } : undefined;
 }
 
 function buildHover(
   workspace: Workspace,
-  uri: string,
+  analysis: Analysis,
   located: Located,
   path: readonly string[],
   pictures: boolean,
@@ -53,28 +60,38 @@ function buildHover(
   const atPart = path.length === 2 && located.on === 'key';
   const atUse = path.at(-1) === 'use';
   if (path.join() !== 'name' && !(role && (atPart || atUse))) return undefined;
-  const analysis = analyse(workspace, uri);
-  const craft = analysis?.crafts.find((one) => isIn(located, one));
-  if (!analysis || !craft) return undefined;
+  const craft = craftAt(analysis, located);
+  if (!craft) return undefined;
   const card = cardOf(craft, analysis);
   if (path.join() === 'name') return cardAtAGlance(card);
   const pack = role === 'packs' ? craft.packs.find((one) => one.name === path[1]) : mainPack(craft);
-  const lines = partLines(craft, card, role!, pack);
+  const lines = [
+    ...partLines(craft, card, role!, pack),
+    ...partStandings(craft, atPart ? located.slot : located.parents.at(-1)!),
+  ];
   const head = partHead(workspace, craft, located, role!);
   const picture = pictures ? pictureOf(craft, role!, pack) : '';
   return [head, lines.join('\n'), picture, ...workedOut(craft, role!)].filter(Boolean).join('\n\n') || undefined;
 }
 
-/** On a number: what one step up and down would change. */
-function whatIf(workspace: Workspace, uri: string, located: Located, path: readonly string[]): string | undefined {
-  const file = workspace.get(uri);
-  if (!file || located.on !== 'value' || !['parts', 'packs', 'flight'].includes(path[0] ?? '')) return undefined;
-  const craft = craftsOf(workspace, file).find((one) => isIn(located, one));
-  const lines = craft ? whatIfLines(craft, path) : [];
-  return lines.length > 0 ? `_One step down or up_\n\n${lines.join('\n')}` : undefined;
+/** What the craft as a whole makes of one value: where it lies among references, what one step up and down would change, what is ordered. */
+function valueLines(analysis: Analysis, { slot, ...located }: Located, path: readonly string[]): readonly string[] {
+  const craft = craftAt(analysis, located);
+  if (!craft) return [];
+  if (path.join() === 'budget') return [orderGlance(craft).join('\n\n')];
+  if (located.on === 'key') return [];
+  if (path.at(-1) === 'from') return lineGlance(craft, path.at(-2)!);
+  const steps = ['parts', 'packs', 'flight'].includes(path[0] ?? '') ? whatIfLines(craft, path) : [];
+  return [
+    ...valueStandings(craft, slot),
+    ...(steps.length > 0 ? [`_One step down or up_\n\n${steps.join('\n')}`] : []),
+  ];
 }
 
-const isIn = ({ document: { span } }: Located, craft: Craft): boolean =>
+const craftAt = (analysis: Analysis, located: Pick<Located, 'document'>): Craft | undefined =>
+  analysis.crafts.find((one) => isIn(located, one));
+
+const isIn = ({ document: { span } }: Pick<Located, 'document'>, craft: Craft): boolean =>
   craft.where.span.start >= span.start && craft.where.span.start <= span.end;
 
 /** A drawing, where it says more than words. */
@@ -177,12 +194,17 @@ function usedByChecks(path: readonly string[]): string[] {
       : path[0] === 'packs'
         ? `pack.${path.slice(2).join('.')}`
         : path.join('.');
-  const names = allChecks
-    .filter((check) => [...Object.values(check.needs), ...Object.values(check.may)].includes(wanted as never))
-    .map((check) => check.title.toLowerCase());
+  const names = titlesByFact.get(wanted) ?? [];
   return names.length === 0
     ? []
     : [
         `Compared by ${names.length} ${names.length === 1 ? 'check' : 'checks'}: ${names.slice(0, 5).join('; ')}${names.length > 5 ? '; …' : ''}.`,
       ];
 }
+
+/** Which checks look at a fact. */
+const titlesByFact: ReadonlyMap<string, readonly string[]> = allChecks.reduce((titles, check) => {
+  for (const fact of new Set([...Object.values(check.needs), ...Object.values(check.may)]))
+    titles.set(fact, [...(titles.get(fact) ?? []), check.title.toLowerCase()]);
+  return titles;
+}, new Map<string, readonly string[]>());

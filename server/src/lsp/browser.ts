@@ -1,6 +1,8 @@
 /** Entry of the language server in a web worker: files come through the client, which is the only one that can see them. */
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import packageJson from '../../../package.json' with { type: 'json' };
+import type { Solved } from '../plan/order-solve';
+import type { Solve } from './plans';
 import { type Disk, serve } from './server';
 
 const port = globalThis as unknown as ConstructorParameters<typeof BrowserMessageReader>[0];
@@ -17,4 +19,8 @@ const disk: Disk = {
   },
 };
 
-serve(connection, disk, { version: packageJson.version, today: () => new Date().toISOString().slice(0, 10) });
+/** By the client, which can start a worker and read the extension's files. */
+const solve: Solve = (program, seconds, token) =>
+  connection.sendRequest<Solved>('dryfit/solve', { program, seconds }, token);
+
+serve(connection, disk, { version: packageJson.version, today: () => new Date().toISOString().slice(0, 10) }, solve);

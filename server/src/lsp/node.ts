@@ -8,6 +8,7 @@ import packageJson from '../../../package.json' with { type: 'json' };
 import { isBuildFileName, isPassedOver } from '../text/build-file-name';
 import { isBeyondReading, unread } from '../text/limits';
 import { type Disk, serve } from './server';
+import { solveInThread } from './solver-thread';
 import { canonicalUri } from './uri';
 
 async function readText(file: string): Promise<string | undefined> {
@@ -53,8 +54,13 @@ const disk: Disk = {
 
 const page = path.join(__dirname, 'checks.md');
 
-serve(createConnection(ProposedFeatures.all), disk, {
-  version: packageJson.version,
-  reference: existsSync(page) ? pathToFileURL(page).href : undefined,
-  today: () => new Date().toISOString().slice(0, 10),
-});
+serve(
+  createConnection(ProposedFeatures.all),
+  disk,
+  {
+    version: packageJson.version,
+    reference: existsSync(page) ? pathToFileURL(page).href : undefined,
+    today: () => new Date().toISOString().slice(0, 10),
+  },
+  solveInThread,
+);

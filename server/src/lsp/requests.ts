@@ -13,6 +13,7 @@ import { highlights, links, references, workspaceSymbols } from '../language/ref
 import { CannotRename, nameAt, rename } from '../language/rename';
 import { semanticTokens } from '../language/semantic-tokens';
 import { symbols } from '../language/symbols';
+import { tickActions } from '../language/tick-actions';
 import { offsetAt } from '../text/lines';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
@@ -20,11 +21,12 @@ import { canonicalUri } from './uri';
 export function answerRequests(connection: Connection, session: Session): void {
   connection.onHover(({ textDocument, position }) => {
     const place = session.at(textDocument.uri, position);
-    const shown = place && hover(session.workspace, place.uri, place.offset, session.showing.pictures);
+    const analysis = place && session.analysisOf(place.uri);
+    const shown = analysis && hover(session.workspace, analysis, place.offset, session.showing.pictures);
     return shown
       ? {
           contents: { kind: MarkupKind.Markdown, value: shown.markdown },
-          range: rangeOf(session.workspace.get(place.uri)!, shown.span),
+          range: rangeOf(analysis.file, shown.span),
         }
       : null;
   });
@@ -59,6 +61,7 @@ export function answerRequests(connection: Connection, session: Session): void {
     return [
       ...actions(analysis, session.files, range),
       ...refactorings(session.workspace, session.files, uri, offset),
+      ...tickActions(analysis, session.files, offset, session.today()),
     ].filter((action) => wanted(action.kind));
   });
 

@@ -11,6 +11,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { legend } from '../language/semantic-tokens';
 import { readShowing } from '../language/showing';
 import { answerBeginnings } from './beginnings';
+import { answerPlans, type Solve } from './plans';
 import { Publishing } from './publishing';
 import { answerRequests } from './requests';
 import { type ServerSettings, Session } from './session';
@@ -24,7 +25,8 @@ export interface Disk {
   read(uri: string): Promise<string | undefined>;
 }
 
-export function serve(connection: Connection, disk: Disk, settings: ServerSettings): void {
+/** @param solve how orders are solved here */
+export function serve(connection: Connection, disk: Disk, settings: ServerSettings, solve: Solve): void {
   const session = new Session(settings);
   const publishing = new Publishing(connection, session);
   const { workspace, open } = session;
@@ -145,5 +147,6 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
 
   answerRequests(connection, session);
   answerBeginnings(connection, session);
+  answerPlans(connection, session, solve);
   connection.listen();
 }

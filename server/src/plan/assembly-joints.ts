@@ -2,7 +2,7 @@
 import type { Craft } from '../build/craft';
 import { wiringOf } from './feeds';
 import { serialNeeds } from './serial-needs';
-import { motorCount } from './weight';
+import { chosenPack, motorCount } from './weight';
 
 export type JointClass = 'power' | 'motor' | 'signal';
 
@@ -21,20 +21,32 @@ export interface Joint {
   readonly wire: number;
 }
 
-/** Tips and temperatures by kind of joint, in degrees Celsius with leaded solder. Common practice. */
-export const heat: Readonly<Record<JointClass, { readonly tip: string; readonly from: number; readonly to: number }>> =
-  {
-    power: { tip: 'chisel or bevel, 3 to 5 mm, 60 W or more', from: 380, to: 400 },
-    motor: { tip: 'chisel, 2.4 to 3.2 mm', from: 360, to: 390 },
-    signal: { tip: 'small chisel or bevel, 1.2 to 1.6 mm', from: 330, to: 350 },
-  };
+export interface Iron {
+  readonly tip: string;
+  /** Degrees Celsius with leaded solder. */
+  readonly from: number;
+  readonly to: number;
+  /** mm of solder wire that one joint takes. */
+  readonly solder: number;
+}
+
+/** Thick wires and capacitor legs on a battery pad, motor wires, thin wires. Common practice. */
+const irons: Readonly<Record<JointClass, Iron>> = {
+  power: { tip: 'chisel or bevel, 3 to 5 mm, 60 W or more', from: 380, to: 400, solder: 25 },
+  motor: { tip: 'chisel, 2.4 to 3.2 mm', from: 360, to: 390, solder: 10 },
+  signal: { tip: 'small chisel or bevel, 1.2 to 1.6 mm', from: 330, to: 350, solder: 5 },
+};
+
+/** By the wire, which is what takes the heat: the motors of a small craft have wires as thin as a camera's. */
+export const ironFor = ({ is, gauge }: Joint): Iron =>
+  irons[gauge === undefined ? is : gauge <= 16 ? 'power' : gauge <= 24 ? 'motor' : 'signal'];
 
 /** In the order they are made: most heat first, on a cool board. */
 export function jointsOf(craft: Craft): readonly Joint[] {
   const { roles } = craft;
   const joints: Joint[] = [];
   const lead = roles['battery-lead'];
-  const cells = craft.packs[0]?.facts.cells?.value.series ?? 4;
+  const cells = chosenPack(craft)?.facts.cells?.value.series ?? 4;
   const usualLead = cells === 1 ? 20 : cells <= 3 ? 16 : cells <= 4 ? 14 : 12;
   if (lead || roles.esc) {
     const gauge = lead?.wire?.value ?? usualLead;
@@ -42,7 +54,7 @@ export function jointsOf(craft: Craft): readonly Joint[] {
     const length = lead?.length?.value ?? 0.1;
     joints.push({
       part: 'battery-lead',
-      what: 'plus and minus on the ESC',
+      what: `plus and minus on the ${craft.boards === 'all-in-one' ? 'board' : 'ESC'}`,
       count: 2,
       is: 'power',
       gauge,
@@ -145,7 +157,8 @@ function devices(craft: Craft): readonly Joint[] {
   if (video && own['video-transmitter'] && analog(video.system?.value)) {
     const control = video.control?.value === 'button' ? 0 : 1;
     found.push(
-      signal('video-transmitter', `supply, ground, picture${control ? ', control' : ''}`, 3 + control, 26, 0.08),
+      signal('video-transmitter', 'supply and ground', 2, 26, 0.08),
+      signal('video-transmitter', `picture${control ? ', control' : ''}`, 1 + control, 28, 0.08),
     );
   }
   if (receiver && own.receiver)

@@ -1,7 +1,8 @@
-/** The order of work for this build: steps with their gates and the cautions that belong to them. No step that applies power stands before the gates it needs; it refuses to plan otherwise. */
+/** The order of work for this build: steps with their gates and the cautions that belong to them. Every step that applies power names the gates it needs, and stands behind them. */
 import type { Craft } from '../build/craft';
 import { type Gate, gateNames, gatePrint } from './assembly-gates';
-import { heat, type Joint } from './assembly-joints';
+import { ironFor, type Joint } from './assembly-joints';
+import { nutsOf } from './assembly-screws';
 import { worked } from './worked';
 
 export interface Step {
@@ -70,7 +71,7 @@ export function stepsOf(craft: Craft, joints: readonly Joint[]): readonly Step[]
       .filter((joint) => joint.is === is && (!parts || parts.includes(joint.part)))
       .map(
         (joint) =>
-          `${joint.count} x ${joint.part}: ${joint.what}${joint.gauge === undefined ? '' : `, ${joint.gauge} AWG`}, ${heat[is].from} to ${heat[is].to} C`,
+          `${joint.count} x ${joint.part}: ${joint.what}${joint.gauge === undefined ? '' : `, ${joint.gauge} AWG`}, ${ironFor(joint).from} to ${ironFor(joint).to} C`,
       );
   const gate = (name: Gate, ...see: string[]): Step['gate'] => ({ name, see });
 
@@ -95,36 +96,41 @@ export function stepsOf(craft: Craft, joints: readonly Joint[]): readonly Step[]
     ),
   });
   const harness = worked(craft, undefined, 'worked.harness')?.value;
+  const oneBoard = craft.boards === 'all-in-one';
   step({
     id: 'harness',
-    title: 'Read the cable between ESC and flight controller',
+    title: oneBoard ? 'Read the pins of the board' : 'Read the cable between ESC and flight controller',
     todo: [
-      harness
-        ? harness.reading.moves.length > 0
-          ? `Move ${harness.reading.moves.length} contacts: \`dryfit harness\` has the table.`
-          : 'Every wire goes to its like; compare once with both boards before you.'
-        : 'Look up both pin orders and compare them wire by wire; no pin list is written in this build.',
-      'Photograph both boards.',
+      oneBoard
+        ? 'One board is both, no cable joins them: look up the pins of every plug before it goes in.'
+        : harness
+          ? harness.reading.moves.length > 0
+            ? `Move ${harness.reading.moves.length} contacts: \`dryfit harness\` has the table.`
+            : 'Every wire goes to its like; compare once with both boards before you.'
+          : 'Look up both pin orders and compare them wire by wire; no pin list is written in this build.',
+      oneBoard ? 'Photograph the board, both sides.' : 'Photograph both boards.',
     ],
     cautions: [meterFirst],
     gate: gate(
       'harness',
-      'Battery plus of the ESC meets battery plus of the flight controller and nothing else, by the meter.',
+      oneBoard
+        ? 'Battery plus meets no pin of a plug but its own, by the meter.'
+        : 'Battery plus of the ESC meets battery plus of the flight controller and nothing else, by the meter.',
     ),
   });
   if (has('battery-lead') || has('capacitor'))
     step({
       id: 'power-joints',
-      title: 'Battery lead and capacitor first, on the cool board',
+      title: `${has('capacitor') ? 'Battery lead and capacitor' : 'Battery lead'} first, on the cool board`,
       todo: [...solder('power'), 'Tin pads and wires, then join; a tie holds the lead to the frame.'],
       cautions: [
         meterFirst,
-        'Ventilate, protect your eyes, wash your hands. A capacitor the wrong way round bursts: its stripe goes to minus.',
+        `Ventilate, protect your eyes, wash your hands.${has('capacitor') ? ' A capacitor the wrong way round bursts: its stripe goes to minus.' : ''}`,
       ],
       needs: ['dry-fit'],
       gate: gate(
         'joints',
-        'Plus to minus is no short; the beep of a charging capacitor ends.',
+        `Plus to minus is no short${has('capacitor') ? '; the beep of a charging capacitor ends' : ''}.`,
         'Plug and wires have plus where the plug says plus.',
       ),
     });
@@ -145,7 +151,7 @@ export function stepsOf(craft: Craft, joints: readonly Joint[]): readonly Step[]
   if (has('motors')) beforePower.push('motor-wires');
   step({
     id: 'first-power',
-    title: 'First power: the ESC alone',
+    title: oneBoard ? 'First power: the board alone' : 'First power: the ESC alone',
     todo: ['Meter once more: plus to minus is no short.', 'Plug in through the limiter.'],
     cautions: [propsOff, limiter],
     powers: true,
@@ -164,7 +170,7 @@ export function stepsOf(craft: Craft, joints: readonly Joint[]): readonly Step[]
     });
   step({
     id: 'rails',
-    title: 'Flight controller on, rails measured',
+    title: oneBoard ? 'Rails measured' : 'Flight controller on, rails measured',
     todo: [
       ...(rails?.ledgers.map(
         (one) => `${one.rail}: ${(one.volts * 0.96).toFixed(1)} to ${(one.volts * 1.04).toFixed(1)} V on its pad.`,
@@ -237,7 +243,7 @@ export function stepsOf(craft: Craft, joints: readonly Joint[]): readonly Step[]
     id: 'close',
     title: 'Close it up',
     todo: [
-      'Stack screws on soft mounts, wires tied away from the propellers, strap on.',
+      `Board screws on soft mounts, wires tied away from the propellers${roles.strap ? ', strap on' : ''}.`,
       'Nothing inside the propeller circles; it balances on two fingers with its pack.',
     ],
     gate: gate('closed', 'Nothing touches, nothing rattles.'),
@@ -257,7 +263,7 @@ export function stepsOf(craft: Craft, joints: readonly Joint[]): readonly Step[]
     title: 'Propellers last, at the field',
     todo: [
       'Range check with the radio at low power, propellers still off.',
-      'Propellers on: each hand on its motor, nuts past their nylon ring.',
+      `Propellers on: each hand on its motor${nutsOf(craft).some((nut) => nut.for === 'propellers') ? ', nuts past their nylon ring' : ', pressed or screwed home'}.`,
       'Arm low for two seconds, disarm, feel for heat; hover ten seconds, feel the motors; then fly.',
     ],
     cautions: ['Everybody behind you. Arm only on the ground, with nobody within reach.'],

@@ -1,7 +1,8 @@
 /** The tools and consumables that this build asks for, with sizes and amounts, and which of them the bench has. Buys nothing. */
 import type { Craft } from '../build/craft';
-import { type Joint, wireOf } from './assembly-joints';
+import { ironFor, type Joint, wireOf } from './assembly-joints';
 import { keysOf, nutsOf, screwsOf } from './assembly-screws';
+import { chosenPack } from './weight';
 
 export interface Tool {
   readonly name: string;
@@ -82,9 +83,7 @@ export function consumablesOf(craft: Craft, joints: readonly Joint[]): readonly 
     amount: `${length.toFixed(2)} m`,
     owned: own?.wires?.items.some((item) => item.value === gauge),
   }));
-  // A joint takes a few millimetres of solder wire: 25 on a battery pad, 10 on a motor pad, 5 on a signal pad of 0.8 mm wire. Common practice.
-  const millimetres = { power: 25, motor: 10, signal: 5 };
-  const solder = joints.reduce((sum, joint) => sum + joint.count * millimetres[joint.is], 0);
+  const solder = joints.reduce((sum, joint) => sum + joint.count * ironFor(joint).solder, 0);
   if (solder > 0) {
     list.push({
       name: 'rosin-core solder, 0.6 to 0.8 mm',
@@ -101,7 +100,7 @@ export function consumablesOf(craft: Craft, joints: readonly Joint[]): readonly 
   });
   const has = (part: string): boolean => joints.some((joint) => joint.part === part);
   if (has('capacitor')) list.push(shrink(2, 60));
-  if (has('battery-lead')) list.push(shrink(craft.packs[0]?.facts.cells?.value.series === 1 ? 5 : 10, 40));
+  if (has('battery-lead')) list.push(shrink(chosenPack(craft)?.facts.cells?.value.series === 1 ? 5 : 10, 40));
   const counted = new Map<string, number>();
   for (const one of screwsOf(craft)) if (one.count) counted.set(one.text, (counted.get(one.text) ?? 0) + one.count);
   for (const [screw, count] of counted)

@@ -62,7 +62,8 @@ export function orderOf(crafts: readonly Craft[], wishes: OrderWishes = {}): Bui
       return {
         part,
         need,
-        mass: Math.round(wanted[0]!.need.mass * 1e4),
+        // Two builds may have weighed the same part differently.
+        mass: Math.round((wanted.reduce((sum, one) => sum + one.need.need * one.need.mass, 0) / need) * 1e4),
         battery: wanted[0]!.need.kind === 'battery',
         whole: oneShopHas(need, index),
       };
@@ -117,12 +118,12 @@ export function saidOrder(order: BuildOrder): readonly Purchase[] | undefined {
   return purchases;
 }
 
-/** Packs at one shop, stock not looked at: what the line costs there. */
-function cheapestAt(problem: OrderProblem, line: number, shop: number): readonly Purchase[] | undefined {
+/** The packs of one size that cost least for a line, at one shop or anywhere; stock and shipping not looked at. */
+export function cheapestAt(problem: OrderProblem, line: number, shop?: number): readonly Purchase[] | undefined {
   const { need } = problem.lines[line]!;
   const best = problem.offers
     .map((offer, index) => ({ offer: index, packs: packsFor(need, offer), own: offer }))
-    .filter(({ own }) => own.line === line && own.shop === shop)
+    .filter(({ own }) => own.line === line && (shop === undefined || own.shop === shop))
     .sort((a, b) => a.packs * a.own.price - b.packs * b.own.price)[0];
   return best && [{ offer: best.offer, packs: best.packs }];
 }

@@ -31,6 +31,10 @@ export const offersFor = (problem: OrderProblem, line: number, shop?: number): O
     offer.line === line && (shop === undefined || offer.shop === shop) && offer.stock !== 0 ? [{ index, offer }] : [],
   );
 
+/** Cents of the goods of one way to buy. */
+export const costOf = (problem: OrderProblem, cover: readonly Purchase[]): number =>
+  cover.reduce((sum, { offer, packs }) => sum + problem.offers[offer]!.price * packs, 0);
+
 /** The cheapest goods for a line, at one shop or anywhere; shipping left out. */
 export function cheapestCover(problem: OrderProblem, line: number, shop?: number): readonly Purchase[] | undefined {
   const { need, whole } = problem.lines[line]!;

@@ -32,8 +32,9 @@ export interface OpenShop {
 export interface Shops {
   readonly currency: string;
   readonly open: readonly OpenShop[];
-  /** Shops whose currency has no rate to the buyer's. */
+  /** By part. */
   readonly offersOf: ReadonlyMap<string, readonly { readonly shop: OpenShop; readonly offer: ShopOffer }[]>;
+  /** Shops whose currency has no rate to the buyer's. */
   readonly unrated: readonly { readonly id: string; readonly currency: Fact<string> }[];
   /** The latest date anywhere in the files: what old is measured from, so that the answer stays the same tomorrow. */
   readonly newest: string | undefined;

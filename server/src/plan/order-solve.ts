@@ -4,15 +4,17 @@ import type { OrderProblem, Purchase } from './order-model';
 import { type Priced, priceOrder } from './order-price';
 import { orderProgram } from './order-program';
 
-/** Solves a program in text form; given by the face that can load one. */
-export type Solver = (program: string, seconds: number) => Solved;
+/** Solves a program in text form; given by the face that can load one, and fails when it is stopped from outside. */
+export type Solver = (program: string, seconds: number) => Promise<Solved>;
 
+/** Plain data, as it may come from another thread. */
 export type Solved =
   | {
       readonly status: 'optimal' | 'stopped';
       /** The best value proved to be out of reach. */
       readonly bound: number;
-      readonly value: (name: string) => number;
+      /** Names of the program's variables with their values. */
+      readonly values: readonly (readonly [name: string, value: number])[];
     }
   | { readonly status: 'infeasible' | 'unsolved' };
 
@@ -27,15 +29,19 @@ export type OrderAnswer =
   | { readonly ok: true; readonly order: Order }
   | { readonly ok: false; readonly why: 'infeasible' | 'unsolved' };
 
-export function solveOrder(problem: OrderProblem, solver: Solver, seconds = 20): OrderAnswer {
+export async function solveOrder(problem: OrderProblem, solver: Solver, seconds = 20): Promise<OrderAnswer> {
   if (problem.lines.length === 0) {
     const nothing = priceOrder(problem, []);
     if (nothing.ok) return { ok: true, order: { priced: nothing.priced, optimal: true, bound: 0 } };
   }
   const program = orderProgram(problem);
-  const solved = solver(program.text, seconds);
-  if (!('value' in solved)) return { ok: false, why: solved.status === 'infeasible' ? 'infeasible' : 'unsolved' };
-  const again = priceOrder(problem, program.purchasesFrom(solved.value));
+  const solved = await solver(program.text, seconds);
+  if (!('values' in solved)) return { ok: false, why: solved.status === 'infeasible' ? 'infeasible' : 'unsolved' };
+  const values = new Map(solved.values);
+  const again = priceOrder(
+    problem,
+    program.purchasesFrom((name) => values.get(name) ?? 0),
+  );
   // An answer that our own pricing refuses is no answer.
   if (!again.ok || !covers(problem, again.priced.purchases)) return { ok: false, why: 'unsolved' };
   const bound = Math.ceil(solved.bound - 1e-3);

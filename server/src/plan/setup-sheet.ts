@@ -60,11 +60,13 @@ function ports(craft: Craft, add: Add): void {
     const place = plan?.taken.get(need.device);
     if (!place) continue;
     const turned = need.inverted ? ', inverted' : '';
+    // Some protocols have their rate in their name.
+    const rate = need.protocol.includes(String(need.baud)) ? ' baud' : ` at ${need.baud} baud`;
     add(
       'ports',
       place.port,
       `wiring.${need.device}.serial`,
-      `${need.words}: ${need.protocol} at ${need.baud}${turned}`,
+      `${need.words}: ${need.protocol}${rate}${turned}`,
       place.said ? 'said' : 'worked out',
     );
   }

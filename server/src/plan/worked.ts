@@ -80,7 +80,9 @@ export function worked<K extends keyof WorkedAt>(
   pack: Pack | undefined,
   key: K,
 ): WorkedAt[K] | undefined {
-  return once(craft, pack ? `${key} ${pack.name}` : key, () => makers[key](craft, pack) as WorkedAt[K] | undefined);
+  // What is the craft's alone is worked out once, whichever pack is looked at.
+  const name = pack && key.startsWith('worked.pack') ? `${key} ${pack.name}` : key;
+  return once(craft, name, () => makers[key](craft, pack) as WorkedAt[K] | undefined);
 }
 
 const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | undefined) => WorkedAt[K] | undefined } = {
@@ -120,29 +122,24 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
     const gap = propellerGap(craft);
     return gap && { ...gap.rests, value: gap };
   },
-  'worked.harness': (craft) =>
-    once(craft, 'harness', () => {
-      const harness = craftHarness(craft);
-      return harness && { ...harness.at, value: harness };
-    }),
+  'worked.harness': (craft) => {
+    const harness = craftHarness(craft);
+    return harness && { ...harness.at, value: harness };
+  },
   'worked.esc-contacts': (craft) => counted(craft.roles.esc?.['controller-socket']),
   'worked.controller-contacts': (craft) => counted(craft.roles['flight-controller']?.['esc-socket']),
-  'worked.ports': (craft) =>
-    once(craft, 'ports', () => {
-      const plan = planPorts(craft);
-      const rests = craft.roles['flight-controller']?.uarts;
-      return plan && rests && { ...rests, value: plan };
-    }),
-  'worked.rails': (craft) =>
-    once(craft, 'rails', () => {
-      const rails = planRails(craft);
-      const rests = craft.roles['flight-controller']?.regulators;
-      return rails && rests && { ...rests, value: rails };
-    }),
+  'worked.ports': (craft) => {
+    const plan = planPorts(craft);
+    const rests = craft.roles['flight-controller']?.uarts;
+    return plan && rests && { ...rests, value: plan };
+  },
+  'worked.rails': (craft) => {
+    const rails = planRails(craft);
+    const rests = craft.roles['flight-controller']?.regulators;
+    return rails && rests && { ...rests, value: rails };
+  },
   'worked.order': (craft) =>
-    craft.shops.length === 0
-      ? undefined
-      : once(craft, 'order', () => ({ at: craft.where, text: '', value: craftOrder(craft) })),
+    craft.shops.length === 0 ? undefined : { at: craft.where, text: '', value: craftOrder(craft) },
 };
 
 function counted(socket: Parameters<typeof contactsOf>[0]): Worked<number> | undefined {

@@ -1,6 +1,6 @@
 /** The assembly plan of one build as data, and its forms: text for the terminal, Markdown as a checklist kept in git, JSON. Plans nothing. */
 import type { Craft } from '../build/craft';
-import { benchMinutes, countOf, heat, type Joint, jointsOf } from '../plan/assembly-joints';
+import { benchMinutes, countOf, ironFor, type Joint, jointsOf } from '../plan/assembly-joints';
 import { type GateState, gateStates, type Step, stepsOf } from '../plan/assembly-steps';
 import { type Consumable, consumablesOf, type Tool, toolsOf } from '../plan/assembly-tools';
 import { worked } from '../plan/worked';
@@ -48,8 +48,8 @@ const jointRows = (report: AssemblyReport): readonly (readonly string[])[] =>
     joint.part,
     joint.what,
     joint.gauge === undefined ? 'own legs' : `${joint.gauge} AWG${joint.known ? '' : ' (usual)'}`,
-    `${heat[joint.is].from} to ${heat[joint.is].to} C`,
-    heat[joint.is].tip,
+    `${ironFor(joint).from} to ${ironFor(joint).to} C`,
+    ironFor(joint).tip,
   ]);
 const jointHeads = ['', 'part', 'joint', 'wire', 'iron, leaded solder', 'tip'];
 
@@ -134,7 +134,7 @@ export const assemblyAsJson = (report: AssemblyReport): unknown => ({
   minutes: report.minutes,
   tools: report.tools.map((one) => ({ ...one, owned: one.owned ?? null })),
   consumables: report.consumables.map((one) => ({ ...one, owned: one.owned ?? null })),
-  jointList: report.joints.map((joint) => ({ ...joint, gauge: joint.gauge ?? null, iron: heat[joint.is] })),
+  jointList: report.joints.map((joint) => ({ ...joint, gauge: joint.gauge ?? null, iron: ironFor(joint) })),
   harness: report.harness ?? null,
   steps: report.steps.map((step) => ({ ...step, gate: step.gate ?? null })),
   gates: report.gates.map((gate) => ({ ...gate, date: gate.date ?? null })),

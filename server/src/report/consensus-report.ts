@@ -9,13 +9,7 @@ const plain = (value: number, digits: number): string => Number(value.toFixed(di
 function envelopeRow(one: Envelope): readonly string[] {
   const title = one.is === 'number' && one.cells !== undefined ? `${one.of.title} on ${one.cells}S` : one.of.title;
   if (one.is === 'term')
-    return [
-      title,
-      one.shares.map(({ term, count }) => `${term} ${count} of ${one.count}`).join(', '),
-      '',
-      '',
-      String(one.count),
-    ];
+    return [title, one.shares.map(({ term, count }) => `${term} (${count})`).join(', '), '', '', String(one.count)];
   const { spread, of } = one;
   const say = (value: number): string => plain(value, of.digits);
   const all =
@@ -120,16 +114,23 @@ export const consensusAsJson = (consensus: Consensus): unknown => ({
 });
 
 /** One line for the hover of a value: where it lies among the references. */
-export function standingLine({ of, envelope, value, lies, count, cells }: Standing): string {
+export function standingLine(standing: Standing): string {
+  const { of, envelope, value, lies, count, cells } = standing;
+  const say = (one: number): string => (of.is === 'number' ? `${plain(one, of.digits)} ${of.unit}` : String(one));
+  const all =
+    envelope.is === 'term'
+      ? envelope.shares.map((share) => (count < enough ? share.term : `${share.term} (${share.count})`)).join(', ')
+      : envelope.spread.least === envelope.spread.most || of.is !== 'number'
+        ? say(envelope.spread.least)
+        : `${plain(envelope.spread.least, of.digits)} to ${say(envelope.spread.most)}`;
   const on = cells === undefined ? '' : ` on ${cells}S`;
-  if (envelope.is === 'term') return `${lies} of ${count} references have ${value}.`;
-  if (of.is !== 'number') return '';
-  const { spread } = envelope;
-  const say = (one: number): string => `${plain(one, of.digits)} ${of.unit}`;
-  const range =
-    spread.least === spread.most ? say(spread.least) : `${plain(spread.least, of.digits)} to ${say(spread.most)}`;
+  if (count < enough)
+    return `${count === 1 ? 'One reference' : 'Two references'}${on}: ${all}. Too few to say what is usual.`;
+  if (envelope.is === 'term')
+    return lies === 0
+      ? `None of ${count} references has ${value}; they have ${all}.`
+      : `${lies} of ${count} references ${lies === 1 ? 'has' : 'have'} ${value}.`;
+  const { median } = envelope.spread;
   const where = lies === 'inside' ? 'inside' : `${lies} all of them`;
-  return count < enough
-    ? `${count === 1 ? 'One reference' : 'Two references'}${on}: ${range}. Too few to say what is usual.`
-    : `${count} references${on}: ${range}${spread.median === undefined ? '' : `, median ${say(spread.median)}`}; ${typeof value === 'number' ? say(value) : value} is ${where}.`;
+  return `${count} references${on}: ${all}${median === undefined ? '' : `, median ${say(median)}`}; ${typeof value === 'number' ? say(value) : value} is ${where}.`;
 }

@@ -7,6 +7,7 @@ import type { Workspace } from '../library/workspace';
 import { orderOf } from '../plan/order-build';
 import { packsFor } from '../plan/order-model';
 import { orderNeeds } from '../plan/order-needs';
+import type { OrderReport } from './order-report';
 
 export interface FittingPart {
   readonly part: string;
@@ -17,6 +18,11 @@ export interface FittingPart {
 
 /** Cheap ones first; this many are tried. */
 const tried = 40;
+
+export interface Alternative {
+  readonly part: string;
+  readonly found: FittingPart | undefined;
+}
 
 export function alternativeFor(
   workspace: Workspace,
@@ -45,6 +51,23 @@ export function alternativeFor(
     return swapped !== undefined && [...graveOf(swapped)].every((check) => before.has(check));
   });
 }
+
+/** For every part of an order that is sold out, of the first craft that something else fits. */
+export const alternativesFor = (
+  workspace: Workspace,
+  crafts: readonly Craft[],
+  report: OrderReport,
+  bench?: string,
+): readonly Alternative[] =>
+  report.missing
+    .filter((one) => one.why === 'sold out')
+    .map(({ part }) => ({
+      part,
+      found: crafts.reduce<FittingPart | undefined>(
+        (found, craft) => found ?? alternativeFor(workspace, craft, part, bench),
+        undefined,
+      ),
+    }));
 
 /** Checks that warn or worse, apart from those about where things are bought. */
 const graveOf = (craft: Craft): ReadonlySet<string> =>

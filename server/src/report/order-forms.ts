@@ -1,6 +1,6 @@
 /** An order as text laid out by parcel, as Markdown to tick off, as JSON and as a table for a spreadsheet. Works nothing out. */
 import { plainMoney } from '../text/notation/money';
-import type { FittingPart } from './order-alternatives';
+import type { Alternative } from './order-alternatives';
 import type { OrderReport, ReportLine, ReportParcel } from './order-report';
 
 const amount = (cents: number): number => Number((cents / 100).toFixed(2));
@@ -89,20 +89,21 @@ export function orderAsText(report: OrderReport, alternatives: readonly Alternat
     '',
     ...parcels,
     '',
-    rule('  goods', priced.goods),
-    rule('  shipping', priced.shipping),
-    ...(priced.taxes > 0 ? [rule('  duty, tax and handling', priced.taxes)] : []),
-    rule('  to pay', priced.total),
+    `  ${rule('goods', priced.goods)}`,
+    `  ${rule('shipping', priced.shipping)}`,
+    ...(priced.taxes > 0 ? [`  ${rule('duty, tax and handling', priced.taxes)}`] : []),
+    `  ${rule('to pay', priced.total)}`,
     '',
     ...comparedWords(report).map((line) => `  ${line}`),
     ...(report.shares.length > 0
       ? [
           '',
           '  Shipping and taxes shared by the value of the goods:',
-          ...report.shares.map((share) => rule(`    ${share.name}`, share.total)),
+          ...report.shares.map((share) => `  ${rule(`  ${share.name}`, share.total)}${aloneWords(share)}`),
+          ...togetherWords(report).map((line) => `  ${line}`),
         ]
       : []),
-    ...missingWords(report, alternatives).map((line) => `  ${line}`),
+    ...titled('\n  Not in this order:', missingWords(report, alternatives), '    '),
   ].join('\n')}\n`;
 }
 
@@ -119,18 +120,25 @@ export function orderAsMarkdown(report: OrderReport, alternatives: readonly Alte
   return `${[
     `## Order for ${report.crafts.join(' and ')}`,
     '',
-    `**${plainMoney(priced.total)} ${report.currency}**: goods ${plainMoney(priced.goods)}, shipping ${plainMoney(priced.shipping)}, duty, tax and handling ${plainMoney(priced.taxes)}.`,
+    `**${plainMoney(priced.total)} ${report.currency}**: goods ${plainMoney(priced.goods)}, shipping ${plainMoney(priced.shipping)}${priced.taxes > 0 ? `, duty, tax and handling ${plainMoney(priced.taxes)}` : ''}.`,
+    '',
+    ...comparedWords(report).map((line) => `- ${line}`),
     '',
     ...parcels,
-    ...comparedWords(report).map((line) => `- ${line}`),
-    ...report.shares.map((share) => `- ${share.name}: ${plainMoney(share.total)}`),
-    ...missingWords(report, alternatives).map((line) => `- ${line}`),
+    ...titled(
+      '### Shipping and taxes shared by the value of the goods\n',
+      [
+        ...report.shares.map((share) => `${share.name}: ${plainMoney(share.total)}${aloneWords(share)}`),
+        ...togetherWords(report),
+      ],
+      '- ',
+    ),
+    ...titled(
+      `${report.shares.length > 0 ? '\n' : ''}### Not in this order\n`,
+      missingWords(report, alternatives),
+      '- ',
+    ),
   ].join('\n')}\n`;
-}
-
-export interface Alternative {
-  readonly part: string;
-  readonly found: FittingPart | undefined;
 }
 
 const headOf = (parcel: ReportParcel, i: number): string =>
@@ -163,7 +171,7 @@ function comparedWords(report: OrderReport): readonly string[] {
     report.single === undefined
       ? 'No single shop has everything.'
       : `All from ${report.single.shop}: ${plainMoney(report.single.total)}, ${than(report.single.total)}.`,
-    ...(report.fewer
+    ...(report.fewer && report.fewer.total !== report.single?.total
       ? [
           `From ${report.fewer.shops === 1 ? 'one shop' : `${report.fewer.shops} shops`}: ${plainMoney(report.fewer.total)}, ${than(report.fewer.total)}.`,
         ]
@@ -182,24 +190,38 @@ function comparedWords(report: OrderReport): readonly string[] {
   ];
 }
 
+const aloneWords = ({ alone }: OrderReport['shares'][number]): string =>
+  alone === undefined ? '' : ` (alone ${plainMoney(alone)})`;
+
+/** What ordering together saves; nothing when one of the orders alone is not known. */
+function togetherWords({ shares, order }: OrderReport): readonly string[] {
+  const alone = shares.reduce((sum, share) => sum + (share.alone ?? Number.NaN), 0);
+  const saved = alone - order.priced.total;
+  if (shares.length === 0 || Number.isNaN(saved)) return [];
+  return [
+    saved > 0
+      ? `Together ${plainMoney(saved)} less than ${plainMoney(alone)} for each alone.`
+      : 'Together nothing is saved over each alone.',
+  ];
+}
+
 function missingWords(report: OrderReport, alternatives: readonly Alternative[]): readonly string[] {
-  if (report.missing.length === 0) return [];
   const why = {
     nowhere: 'in no shops file',
     'sold out': 'not enough in stock anywhere',
     'no id': 'no id to order it by: add `sold-as`',
   };
-  return [
-    '',
-    'Not in this order:',
-    ...report.missing.map(({ part, craft, why: reason }) => {
-      const other = alternatives.find((one) => one.part === part);
-      const instead = !other
-        ? ''
-        : other.found
-          ? ` Fits instead: ${other.found.part} from ${other.found.shop}, ${plainMoney(other.found.cost)}.`
-          : ' Nothing else that is offered fits.';
-      return `  ${part} for ${craft}: ${why[reason]}.${instead}`;
-    }),
-  ].map((line) => line.trimEnd());
+  return report.missing.map(({ part, craft, why: reason }) => {
+    const other = alternatives.find((one) => one.part === part);
+    const instead = !other
+      ? ''
+      : other.found
+        ? ` Fits instead: ${other.found.part} from ${other.found.shop}, ${plainMoney(other.found.cost)}.`
+        : ' Nothing else that is offered fits.';
+    return `${part} for ${craft}: ${why[reason]}.${instead}`;
+  });
 }
+
+/** A heading with its lines; nothing without any. */
+const titled = (title: string, lines: readonly string[], mark: string): readonly string[] =>
+  lines.length === 0 ? [] : [title, ...lines.map((line) => mark + line)];

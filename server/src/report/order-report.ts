@@ -23,6 +23,8 @@ export interface OrderReport {
     readonly goods: number;
     readonly rest: number;
     readonly total: number;
+    /** What the same parts would cost ordered alone; nothing when no such order could be solved. */
+    readonly alone: number | undefined;
   }[];
   /** Cents and whether the order keeps it; of one build alone. */
   readonly budget: { readonly cents: number; readonly kept: boolean } | undefined;
@@ -65,27 +67,45 @@ export type OrderOutcome =
   | { readonly ok: true; readonly report: OrderReport }
   | { readonly ok: false; readonly why: 'no-shops' | 'infeasible' | 'unsolved' };
 
+/** Why there is no order, with the way out. */
+export const whyNoOrder = {
+  'no-shops': 'This workspace has no shops file with prices to compare. Write one: its first line is `dryfit: shops`.',
+  infeasible:
+    'No order keeps all rules: minimum orders, weights, shops that send no packs, or the number of shops asked for. Allow one shop more, or add offers.',
+  unsolved: 'The order could not be solved in the time given. Allow more with `dryfit order --seconds 60`.',
+} as const;
+
 export interface OrderAsked extends OrderWishes {
   /** A shop that wins where it costs no more. */
   readonly prefer?: string;
   readonly seconds?: number;
 }
 
-export function orderReport(crafts: readonly Craft[], solver: Solver, asked: OrderAsked = {}): OrderOutcome {
+export async function orderReport(
+  crafts: readonly Craft[],
+  solver: Solver,
+  asked: OrderAsked = {},
+): Promise<OrderOutcome> {
   const whole = orderOf(crafts, asked);
   if (whole.shops.open.length === 0) return { ok: false, why: 'no-shops' };
   const soldOut = unsupplied(whole.problem);
-  const order = soldOut.length > 0 ? withoutLines(whole, soldOut) : whole;
-  const answer = solveOrder(order.problem, solver, asked.seconds);
+  const order = withoutLines(whole, soldOut);
+  const answer = await solveOrder(order.problem, solver, asked.seconds);
   if (!answer.ok) return { ok: false, why: answer.why };
-  const best = preferring(order.problem, answer.order, asked.prefer, solver);
+  const best = await preferring(order.problem, answer.order, asked.prefer, solver);
   const { priced } = best;
   const used = priced.shops.length;
   const single = singleShop(order.problem);
   const said = saidOrder(order);
   const saidPrice = said && priceOrder(order.problem, said);
   const name = (craft: number): string => crafts[craft]!.said.name?.value ?? `build ${craft + 1}`;
-  const fewer = used > 1 ? solveOrder({ ...order.problem, shopsAtMost: used - 1 }, solver, asked.seconds) : undefined;
+  const fewer =
+    used > 1 ? await solveOrder({ ...order.problem, shopsAtMost: used - 1 }, solver, asked.seconds) : undefined;
+  // Without what is sold out to all of them together it would be another order.
+  const alone =
+    crafts.length > 1 && soldOut.length === 0
+      ? await eachAlone(crafts, solver, { ...asked, currency: order.currency })
+      : [];
   const budget = crafts.length === 1 ? crafts[0]!.said.budget : undefined;
   return {
     ok: true,
@@ -105,6 +125,7 @@ export function orderReport(crafts: readonly Craft[], solver: Solver, asked: Ord
               order,
               priced,
               crafts.map((_, i) => name(i)),
+              alone,
             )
           : [],
       budget: budget && { cents: budget.value.cents, kept: priced.total <= budget.value.cents },
@@ -124,7 +145,22 @@ export function orderReport(crafts: readonly Craft[], solver: Solver, asked: Ord
   };
 }
 
+async function eachAlone(
+  crafts: readonly Craft[],
+  solver: Solver,
+  asked: OrderAsked,
+): Promise<readonly (number | undefined)[]> {
+  const totals: (number | undefined)[] = [];
+  for (const craft of crafts) {
+    const own = orderOf([craft], asked);
+    const answer = await solveOrder(withoutLines(own, unsupplied(own.problem)).problem, solver, asked.seconds);
+    totals.push(answer.ok && answer.order.optimal ? answer.order.priced.total : undefined);
+  }
+  return totals;
+}
+
 function withoutLines(order: BuildOrder, gone: readonly number[]): BuildOrder {
+  if (gone.length === 0) return order;
   const kept = order.lines.flatMap((_, i) => (gone.includes(i) ? [] : [i]));
   const offers = order.problem.offers.flatMap((offer, i) => (gone.includes(offer.line) ? [] : [i]));
   return {
@@ -140,7 +176,12 @@ function withoutLines(order: BuildOrder, gone: readonly number[]): BuildOrder {
 }
 
 /** Among orders that cost the same: the one with most goods at the preferred shop. Its prices are looked at a cent lower, which decides ties and nothing else once priced again. */
-function preferring(problem: OrderProblem, best: Order, prefer: string | undefined, solver: Solver): Order {
+async function preferring(
+  problem: OrderProblem,
+  best: Order,
+  prefer: string | undefined,
+  solver: Solver,
+): Promise<Order> {
   const shop = problem.shops.findIndex((one) => one.id === prefer);
   if (shop < 0 || !best.optimal) return best;
   const pieces = problem.lines.reduce((sum, line) => sum + line.need, 0) * 2 + 1;
@@ -160,7 +201,7 @@ function preferring(problem: OrderProblem, best: Order, prefer: string | undefin
       border: { ...one.border, handling: one.border.handling * pieces, perLine: one.border.perLine * pieces },
     })),
   };
-  const answer = solveOrder(scaled, solver, 5);
+  const answer = await solveOrder(scaled, solver, 5);
   const again = answer.ok ? priceOrder(problem, answer.order.priced.purchases) : undefined;
   return again?.ok && again.priced.total === best.priced.total ? { ...best, priced: again.priced } : best;
 }
@@ -208,7 +249,12 @@ const parcelsOf = (order: BuildOrder, priced: Priced): readonly ReportParcel[] =
   });
 
 /** Goods by pieces, the rest in proportion to the goods; whole cents that add up. */
-function sharesOf(order: BuildOrder, priced: Priced, names: readonly string[]): OrderReport['shares'] {
+function sharesOf(
+  order: BuildOrder,
+  priced: Priced,
+  names: readonly string[],
+  alone: readonly (number | undefined)[],
+): OrderReport['shares'] {
   const goods = names.map(() => 0);
   const cost = order.problem.lines.map(() => 0);
   for (const { offer, packs } of priced.purchases) {
@@ -223,7 +269,13 @@ function sharesOf(order: BuildOrder, priced: Priced, names: readonly string[]): 
     for (const [i, { craft }] of wanted.entries()) goods[craft]! += parts[i]!;
   }
   const rest = split(priced.shipping + priced.taxes, goods);
-  return names.map((name, i) => ({ name, goods: goods[i]!, rest: rest[i]!, total: goods[i]! + rest[i]! }));
+  return names.map((name, i) => ({
+    name,
+    goods: goods[i]!,
+    rest: rest[i]!,
+    total: goods[i]! + rest[i]!,
+    alone: alone[i],
+  }));
 }
 
 /** Cents split by weights, the odd ones to the largest remainders. */

@@ -34,12 +34,21 @@ const basis: Readonly<Record<SetupRow['basis'], string>> = {
   usual: 'usual, not decided',
 };
 
-const heads = ['', '', 'from', 'gate'];
+const textHeads = ['', '', 'from', 'gate', ''];
 const cells = (row: SetupRow): readonly string[] => [
   row.setting,
   row.value + (row.note ? ` (${row.note})` : ''),
   basis[row.basis],
   row.gate ?? '',
+];
+
+/** In a terminal a long note stands last, where it parts no columns. */
+const textCells = (row: SetupRow): readonly string[] => [
+  row.setting,
+  row.value,
+  basis[row.basis],
+  row.gate ?? '',
+  row.note ?? '',
 ];
 
 const groups = (report: SetupReport): readonly (readonly [string, readonly SetupRow[]])[] =>
@@ -70,7 +79,7 @@ export const setupAsText = (report: SetupReport): string =>
     ...groups(report).flatMap(([title, rows]) => [
       '',
       title,
-      tableAsText({ heads, rows: rows.map(cells) })
+      tableAsText({ heads: textHeads, rows: rows.map(textCells) })
         .split('\n')
         .slice(title === 'Ports' ? 0 : 1)
         .join('\n'),

@@ -1,99 +1,59 @@
 /** What the change costs: the cheapest offers of the parts that differ, without shipping. Says which parts nobody offers; guesses no price. */
 import type { Craft } from '../build/craft';
-import type { ShopsFileFacts } from '../build/generated/facts';
-import { motorCount } from '../plan/weight';
+import { type BuildOrder, cheapestAt, orderOf } from '../plan/order-build';
+import { costOf } from '../plan/order-covers';
+import { worked } from '../plan/worked';
 
 export interface PriceChange {
   readonly currency: string;
   /** Of the parts that differ, at the cheapest shop each. */
   readonly before: number;
   readonly after: number;
-  /** Ids of differing parts that no shop offers in this currency; with any of them the difference is not known. */
+  /** Ids of differing parts that no shop offers at a rate to this currency; with any of them the difference is not known. */
   readonly unknown: readonly string[];
 }
 
-type Shops = readonly ShopsFileFacts[];
+/** Pieces to buy of each part, with their cost in cents where somebody offers it. */
+type Bought = ReadonlyMap<string, { readonly pieces: number; readonly cost: number | undefined }>;
 
-export function priceChange(
-  before: Craft | undefined,
-  after: Craft | undefined,
-  shopsBefore: Shops,
-  shopsAfter: Shops,
-): PriceChange | undefined {
-  if (shopsAfter.length === 0 || shopsBefore.length === 0) return undefined;
-  const [old, now] = [piecesOf(before), piecesOf(after)];
-  const currency = usualCurrency([...shopsBefore, ...shopsAfter], new Set([...old.keys(), ...now.keys()]));
-  if (currency === undefined) return undefined;
+export function priceChange(before: Craft | undefined, after: Craft | undefined): PriceChange | undefined {
+  // Each side has the shops of its own version; both are priced in the currency of the newer one.
+  const currency = orderWith(after ?? before)?.currency;
+  const old = before && boughtIn(orderWith(before, currency));
+  const now = after && boughtIn(orderWith(after, currency));
+  if (currency === undefined || (before && !old) || (after && !now)) return undefined;
+  // Shops that sell nothing of a build say nothing of its price.
+  if (![...(old?.values() ?? []), ...(now?.values() ?? [])].some(({ cost }) => cost !== undefined)) return undefined;
   const sum = { before: 0, after: 0 };
-  const unknown = new Set<string>();
+  const unknown: string[] = [];
   let differs = false;
-  for (const id of new Set([...old.keys(), ...now.keys()])) {
-    const a = old.has(id) ? cheapest(shopsBefore, id, old.get(id)!, currency) : 0;
-    const b = now.has(id) ? cheapest(shopsAfter, id, now.get(id)!, currency) : 0;
-    if (old.get(id) === now.get(id) && a === b) continue;
+  for (const part of new Set([...(old?.keys() ?? []), ...(now?.keys() ?? [])])) {
+    const nothing = { pieces: 0, cost: 0 };
+    const [a, b] = [old?.get(part) ?? nothing, now?.get(part) ?? nothing];
+    if (a.pieces === b.pieces && a.cost === b.cost) continue;
     differs = true;
-    if (a === undefined || b === undefined) unknown.add(id);
-    sum.before += a ?? 0;
-    sum.after += b ?? 0;
+    if (a.cost === undefined || b.cost === undefined) unknown.push(part);
+    sum.before += a.cost ?? 0;
+    sum.after += b.cost ?? 0;
   }
-  return differs ? { currency, ...sum, unknown: [...unknown] } : undefined;
+  return differs ? { currency, before: sum.before / 100, after: sum.after / 100, unknown } : undefined;
 }
 
-interface Priced {
-  readonly use?: { readonly value: string };
-  readonly count?: { readonly value: number };
-  readonly spares?: { readonly value: number };
+/** Nothing without shops. @param currency instead of the craft's own */
+function orderWith(craft: Craft | undefined, currency?: string): BuildOrder | undefined {
+  const own = craft && worked(craft, undefined, 'worked.order')?.value.order;
+  return own && currency !== undefined && own.currency !== currency ? orderOf([craft], { currency }) : own;
 }
 
-/** Pieces to buy of each part that is taken from a parts file. */
-export function piecesOf(craft: Craft | undefined): ReadonlyMap<string, number> {
-  const pieces = new Map<string, number>();
-  if (!craft) return pieces;
-  const add = (facts: Priced | undefined, usual: number): void => {
-    const id = facts?.use?.value;
-    if (id === undefined) return;
-    const wanted = (facts?.count?.value ?? usual) + (facts?.spares?.value ?? 0);
-    pieces.set(id, (pieces.get(id) ?? 0) + wanted);
-  };
-  for (const [role, facts] of Object.entries(craft.said.parts ?? {})) {
-    if (role === 'where' || role === 'used') continue;
-    const table = facts as { is?: string; entries?: ReadonlyMap<string, Priced> } & Priced;
-    if (table.is === 'table') for (const one of table.entries!.values()) add(one, 1);
-    else add(table, role === 'motors' || role === 'propellers' ? motorCount(craft) : 1);
-  }
-  for (const pack of craft.packs) add(pack.facts as Priced, 1);
-  return pieces;
-}
-
-interface Offer {
-  readonly price: number;
-  readonly pack: number;
-}
-
-function offersOf(shops: Shops, id: string): ReadonlyMap<string, readonly Offer[]> {
-  const found = new Map<string, Offer[]>();
-  for (const file of shops)
-    for (const shop of file.shops?.entries.values() ?? []) {
-      const currency = shop.currency?.value;
-      for (const offer of shop.offers?.entries.get(id)?.items ?? []) {
-        if (currency === undefined || !offer.price) continue;
-        const list = found.get(currency) ?? [];
-        list.push({ price: Number(offer.price.value), pack: Math.max(1, Number(offer.pack?.value ?? 1)) });
-        found.set(currency, list);
-      }
-    }
-  return found;
-}
-
-function cheapest(shops: Shops, id: string, pieces: number, currency: string): number | undefined {
-  const prices = (offersOf(shops, id).get(currency) ?? []).map(({ price, pack }) => Math.ceil(pieces / pack) * price);
-  return prices.length > 0 ? Math.min(...prices) : undefined;
-}
-
-/** The currency in which most of the parts are offered; what is offered in others only counts as not offered. */
-function usualCurrency(shops: Shops, ids: ReadonlySet<string>): string | undefined {
-  const counts = new Map<string, number>();
-  for (const id of ids)
-    for (const currency of offersOf(shops, id).keys()) counts.set(currency, (counts.get(currency) ?? 0) + 1);
-  return [...counts].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))[0]?.[0];
+function boughtIn(order: BuildOrder | undefined): Bought | undefined {
+  if (!order) return undefined;
+  const { lines, problem, unoffered } = order;
+  const offered = lines.map(({ part }, line) => {
+    const packs = cheapestAt(problem, line);
+    return [part, { pieces: problem.lines[line]!.need, cost: packs && costOf(problem, packs) }] as const;
+  });
+  const bought = new Map<string, { pieces: number; cost: number | undefined }>(offered);
+  for (const { need } of unoffered)
+    bought.set(need.part, { pieces: (bought.get(need.part)?.pieces ?? 0) + need.need, cost: undefined });
+  return bought;
 }

@@ -2,7 +2,6 @@
 import { type Analysis, analyse } from '../analysis';
 import type { Craft } from '../build/craft';
 import { gravity, type Severity } from '../build/finding';
-import type { ShopsFileFacts } from '../build/generated/facts';
 import type { SourceFile } from '../build/source-file';
 import { folderOf } from '../library/workspace';
 import type { FileKind } from '../vocabulary';
@@ -65,13 +64,12 @@ export interface ReviewOptions<F extends Figure> {
 
 export function review<F extends Figure>(before: Texts, after: Texts, options: ReviewOptions<F>): Review<F> {
   const sides = sidesOf(before, after, options.beforeEach);
-  const shops = { before: sides.before.workspace.shops(), after: sides.after.workspace.shops() };
   const { library, others, builds } = differences(sides, options.bench);
   const renamedParts = new Map(library.flatMap(({ id, was }) => (was === undefined ? [] : [[id, was] as const])));
   const reviewed: BuildReview<F>[] = [];
   for (const build of builds) {
     options.beforeEach?.();
-    const one = reviewBuild(build, sides, shops, renamedParts, library, options);
+    const one = reviewBuild(build, sides, renamedParts, library, options);
     if (!build.onlyByFindings || saysSomething(one.findings)) reviewed.push(one);
     if (build.after) letGo(sides, build.after.uri);
   }
@@ -85,7 +83,6 @@ export function review<F extends Figure>(before: Texts, after: Texts, options: R
 function reviewBuild<F extends Figure>(
   build: DifferingBuild,
   sides: Sides,
-  shops: { readonly before: readonly ShopsFileFacts[]; readonly after: readonly ShopsFileFacts[] },
   renamedParts: ReadonlyMap<string, string>,
   library: readonly PartChange[],
   options: ReviewOptions<F>,
@@ -115,7 +112,7 @@ function reviewBuild<F extends Figure>(
     swaps,
     figures: figureChanges(figuresOf(craftBefore, old), figuresOf(craftAfter, now), packs),
     findings,
-    price: priceChange(craftBefore, craftAfter, shops.before, shops.after),
+    price: priceChange(craftBefore, craftAfter),
     draws: drawn(build, library),
   };
 }

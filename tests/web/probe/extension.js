@@ -35,7 +35,12 @@ async function look(folder) {
   for (const document of documents) hovers.push(...(await hoversOf(document, folder)));
   const wish = { craft: 'freestyle-5', cells: 6, propeller: 5.1 };
   const built = await vscode.commands.executeCommand('dryfit.newBuild', wish);
+  const began = Date.now();
+  const planned = await vscode.commands.executeCommand('dryfit.planOrder', files.find(isOrdered).toString());
+  const plannedMs = Date.now() - began;
   return {
+    order: planned && (await vscode.workspace.openTextDocument(planned)).getText(),
+    plannedMs,
     built: built && (await vscode.workspace.openTextDocument(built)).getText(),
     version: vscode.version,
     // An extension that runs in another host cannot be seen from here.
@@ -47,6 +52,8 @@ async function look(folder) {
     hovers,
   };
 }
+
+const isOrdered = ({ path }) => path.endsWith('/builds/ossel-5.dryfit.yaml');
 
 function nodeHere() {
   try {
