@@ -1,7 +1,8 @@
 /** At full throttle on a full pack the cells already sink far below what they stand. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { volts } from '../words';
+import { apart, volts } from '../words';
 
 export default check({
   id: 'pack-sags-deep',
@@ -17,12 +18,13 @@ export default check({
   judge({ values, capacity, resistance, chemistry }) {
     const { full } = values.value;
     const floor = chemistry?.value === 'Li-ion' ? 2.7 : 3.2;
-    if (!full.ok || full.value.cellVoltage >= floor) return undefined;
+    if (!full.ok || !fallsShort(full.value.cellVoltage, floor)) return undefined;
+    const [sunk, stands] = apart(volts, full.value.cellVoltage, floor);
     const ground = resistance ? 'with its measured resistance' : 'with the usual resistance of its size';
     return {
       at: resistance ?? capacity,
       severity: resistance ? 'warning' : 'information',
-      message: `At full throttle on a full pack the model has ${volts(full.value.cellVoltage)} a cell ${ground}. It sinks further as the pack empties, and the cells age fast. Use a larger pack, or a flatter propeller.${resistance ? '' : ' Write `cell-resistance` once you have measured it.'}`,
+      message: `At full throttle on a full pack the model has ${sunk} a cell ${ground}; below ${stands} cells age fast, and it sinks further as the pack empties. Use a larger pack, or a flatter propeller.${resistance ? '' : ' Write `cell-resistance` once you have measured it.'}`,
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The outline of a board is larger than the free room between the standoffs. */
 import type { Fact } from '../../build/fact';
 import type { Size } from '../../text/notation/size';
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -23,7 +24,7 @@ export default check({
     const one = (name: string, outside: Fact<Size> | undefined) => {
       if (!outside) return [];
       const { length, width } = outside.value;
-      if (Math.max(length, width) <= long + 1e-6 && Math.min(length, width) <= short + 1e-6) return [];
+      if (!exceeds(Math.max(length, width), long) && !exceeds(Math.min(length, width), short)) return [];
       return [
         {
           at: outside,
