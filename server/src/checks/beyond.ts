@@ -1,6 +1,6 @@
 /** Compares a value with its limit: the limit as written is on the right side, though most decimals are a hair more or less in binary. Knows no unit. */
 
-/** Of the larger of the two; far above what adding, halving and changing units lose, far below what anybody writes. */
+/** Of the larger of the two, and of a thousandth where both are next to nothing: far above what sums and units lose, far below what anybody writes. */
 const hair = 1e-9;
 
 export const exceeds = (value: number, limit: number): boolean =>

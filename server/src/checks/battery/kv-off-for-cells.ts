@@ -1,7 +1,7 @@
 /** Kv times the pack's voltage is far from what craft of this class fly. */
 import { cellVoltage } from '../../plan/cell-voltage';
 import { speedBand } from '../../plan/class-motors';
-import { exceeds } from '../beyond';
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { cellsOf } from '../words';
 
@@ -25,7 +25,7 @@ export default check({
     const off = Math.max(high, low);
     if (!exceeds(off, 1.1)) return undefined;
     const range = `${Math.round(band[0] / volts / 10) * 10} to ${Math.round(band[1] / volts / 10) * 10}`;
-    const limited = high > 1 && limit !== undefined && limit.value < 0.95;
+    const limited = high > 1 && limit !== undefined && fallsShort(limit.value, 0.95);
     const what = high > 1 ? 'Motors and ESCs get hot' : 'There is little thrust';
     return {
       at: kv,

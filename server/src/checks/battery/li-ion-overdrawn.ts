@@ -28,7 +28,7 @@ export default check({
       at: chemistry,
       with: [{ fact: current, says: `about ${amperes(peak)} at full throttle` }],
       severity: grave ? 'warning' : 'information',
-      message: `Cylindrical cells give about 30 A each, ${gives} for this pack; the model gives about ${asked} at full throttle${mean > 0 ? ` and ${amperes(mean)} as it is flown` : ''}. ${grave ? 'They heat and sag. Use LiPo or two in parallel, or limit the throttle.' : 'Fly it gently: full throttle makes it sag at once.'}`,
+      message: `Cylindrical cells give about 30 A each${most === usual && cells.value.parallel === 1 ? '' : `, ${gives} for this pack`}; the model gives about ${asked} at full throttle${mean > 0 ? ` and ${amperes(mean)} as it is flown` : ''}. ${grave ? 'They heat and sag. Use LiPo or two in parallel, or limit the throttle.' : 'Fly it gently: full throttle makes it sag at once.'}`,
     };
   },
   bad: `

@@ -1,6 +1,6 @@
 /** At full throttle on a full pack the cells already sink far below what they stand. */
 
-import { fallsShort } from '../beyond';
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { apart, volts } from '../words';
 
@@ -14,7 +14,7 @@ export default check({
   source: 'modelled voltage under load; 3.2 V a cell for LiPo and 2.7 V for Li-ion: common practice',
   needs: { values: 'worked.pack-values', capacity: 'pack.capacity' },
   may: { resistance: 'pack.cell-resistance', chemistry: 'pack.chemistry', limit: 'flight.throttle-limit' },
-  when: (craft) => (craft.said.flight?.['throttle-limit']?.value ?? 1) > 0.95,
+  when: (craft) => exceeds(craft.said.flight?.['throttle-limit']?.value ?? 1, 0.95),
   judge({ values, capacity, resistance, chemistry }) {
     const { full } = values.value;
     const floor = chemistry?.value === 'Li-ion' ? 2.7 : 3.2;

@@ -24,8 +24,8 @@ export default check({
       at: pack,
       message:
         share > most
-          ? `The pack is ${heavy} of the weight, and craft of this kind fly with up to ${usual}. More battery hardly adds time from here; a lighter one may fly as long and better.`
-          : `The pack is only ${light} of the weight, and craft fly with ${little} or more. The craft could carry a larger one for longer flights.`,
+          ? `The pack is ${heavy} of the weight; more than ${usual} is unusual for such craft. More battery hardly adds time from here; a lighter one may fly as long and better.`
+          : `The pack is only ${light} of the weight; less than ${little} is unusual. The craft could carry a larger one for longer flights.`,
     };
   },
   bad: `

@@ -1,5 +1,4 @@
 /** The camera is wider than any width the frame's cage takes. */
-
 import { exceeds } from '../beyond';
 import { camerasFit } from '../camera-cage';
 import { check } from '../check';

@@ -3,7 +3,7 @@
 import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { dated, hasProfile, profileFor } from '../region';
-import { grams } from '../words';
+import { apart, grams } from '../words';
 
 export default check({
   id: 'weight-near-limit',
@@ -28,7 +28,7 @@ export default check({
     return near.map(({ limit, below, changes }) => ({
       at: weight,
       apart: grams(limit),
-      message: `Ready to fly with this pack the craft weighs ${grams(low)} to ${grams(high)}. Your profile says that ${below === 'below' ? 'from' : 'above'} ${grams(limit)} on ${changes}. Weigh it with pack, propellers and strap. ${dated(profile)}`,
+      message: `Ready to fly with this pack the craft weighs ${apart(grams, low, limit)[0]} to ${apart(grams, high, limit)[0]}. Your profile says that ${below === 'below' ? 'from' : 'above'} ${grams(limit)} on ${changes}. Weigh it with pack, propellers and strap. ${dated(profile)}`,
     }));
   },
   bad: `

@@ -1,6 +1,6 @@
 /** The frequency the transmitter sends on is outside the band of its antenna. */
 import { channelOf } from '../../plan/video-channels';
-import { exceeds } from '../beyond';
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { megahertz } from '../words';
 
@@ -21,7 +21,7 @@ export default check({
     const at = channelOf(channel.value);
     if (at.is !== 'known') return undefined;
     const hertz = at.megahertz * 1e6;
-    if (hertz >= band.value.least - 1 && hertz <= band.value.most + 1) return undefined;
+    if (!fallsShort(hertz, band.value.least) && !exceeds(hertz, band.value.most)) return undefined;
     const set = /Hz/i.test(channel.text) ? channel.text : `${channel.text}, ${megahertz(hertz)}`;
     const off = Math.min(Math.abs(hertz / band.value.least - 1), Math.abs(hertz / band.value.most - 1));
     return {
