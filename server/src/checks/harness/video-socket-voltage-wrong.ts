@@ -20,9 +20,9 @@ export default check({
     craft.roles['video-transmitter']?.socket !== undefined && wiringOf(craft, 'video-transmitter')?.power === undefined,
   judge({ socket, unit }) {
     const says = [{ fact: socket, says: `contact 1 carries ${socket.text}` }];
-    // A single figure is a rail with its tolerance; the unit has to stand its middle.
+    // A single figure is a rail with a tenth either way; the unit has to stand its middle.
     const [low, high] =
-      socket.value.cells === undefined && socket.value.most / socket.value.least < 1.3
+      socket.value.cells === undefined && !exceeds(socket.value.most / socket.value.least, 1.1 / 0.9)
         ? [(socket.value.least + socket.value.most) / 2, (socket.value.least + socket.value.most) / 2]
         : [socket.value.least, socket.value.most];
     if (exceeds(high, unit.value.most))
