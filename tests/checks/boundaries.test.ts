@@ -46,7 +46,7 @@ const gravity: readonly Says[] = ['not asked', 'silent', 'information', 'warning
 const graver = (says: Says, least: Says): boolean => gravity.indexOf(says) >= gravity.indexOf(least);
 
 /** Places between the two ends at which nothing may contradict the one switch. */
-const places = 12;
+const places = 6;
 
 describe('a limit that a figure decides has one place, and the rule worked out apart agrees', () => {
   it.each(turns.map((one) => [`${one.check}: ${one.at}, ${one.grave}`, one] as const))('%s', (_, one) => {

@@ -8,8 +8,12 @@ export const assembly = [
   edge('current-limiter-too-large', 'bench.tools.current-limiter', ['2 A', 'silent'], ['2.01 A', 'information'], {
     'packs.main.cells': '2S',
   }),
-  edge('hex-driver-missing', 'bench.tools.hex', ['1.5 mm, 2 mm', 'silent'], ['1.5 mm, 2.1 mm', 'warning']),
-  edge('nut-driver-missing', 'bench.tools.nuts', ['4 mm, 8 mm', 'silent'], ['4 mm, 7.9 mm', 'warning']),
+  edge('current-limiter-too-large', 'packs.main.cells', ['3S', 'silent'], ['2S', 'information'], {
+    'bench.tools.current-limiter': '2.5 A',
+  }),
+  // Keys and drivers are named to a tenth of a millimetre.
+  edge('hex-driver-missing', 'bench.tools.hex', ['1.5 mm, 2.04 mm', 'silent'], ['1.5 mm, 2.05 mm', 'warning']),
+  edge('nut-driver-missing', 'bench.tools.nuts', ['4 mm, 7.96 mm', 'silent'], ['4 mm, 7.95 mm', 'warning']),
   edge('insulation-missing', 'bench.tools.heat-shrink', ['3.5 mm', 'silent'], ['3.6 mm', 'information']),
   // On one day the order of two gates cannot be told.
   edge('gate-skipped', 'gates.dry-fit', ['2026-11-20', 'silent'], ['2026-11-21', 'warning'], gatesBefore),
@@ -26,5 +30,9 @@ export const assembly = [
   }),
   edge('wire-for-joint-missing', 'bench.tools.wires', ['12 AWG, 30 AWG', 'silent'], ['12 AWG, 31 AWG', 'information'], {
     'parts.receiver.link': 'openlink',
+  }),
+  // From 24 AWG on.
+  edge('wire-for-joint-missing', 'parts.battery-lead.wire', ['24 AWG', 'silent'], ['23 AWG', 'information'], {
+    'bench.tools.wires': '25 AWG',
   }),
 ];

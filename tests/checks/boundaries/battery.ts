@@ -1,10 +1,24 @@
 /** Limits of packs, of what they are put on and of what charges them. */
+import type { Craft, Pack } from '../../../server/src/build/craft';
 import { worked } from '../../../server/src/plan/worked';
 import { type Boundary, edge, turn } from './boundary';
+
+/** A out of the pack at full throttle, with the square of a throttle limit, and as it is flown. */
+const limited = (craft: Craft, pack: Pack | undefined): number =>
+  worked(craft, pack, 'worked.pack-current')!.value.peak * (craft.said.flight?.['throttle-limit']?.value ?? 1) ** 2;
+const mean = (craft: Craft, pack: Pack | undefined): number => worked(craft, pack, 'worked.pack-current')!.value.mean!;
+const percent = (value: number): string => `${value.toFixed(1)} %`;
 
 export const battery: readonly Boundary[] = [
   edge('balance-plug-differs', 'packs.main.balance-pins', ['7', 'silent'], ['8', 'error']),
   edge('balance-plug-differs', 'packs.main.balance-pins', ['7', 'silent'], ['6', 'error']),
+  // One cell has no balance plug, or one of two contacts.
+  edge('balance-plug-differs', 'packs.main.balance-pins', ['0', 'silent'], ['1', 'error'], {
+    'packs.main.cells': '1S',
+  }),
+  edge('balance-plug-differs', 'packs.main.balance-pins', ['2', 'silent'], ['1', 'error'], {
+    'packs.main.cells': '1S',
+  }),
   // Six cells full are 26.1 V: by 4.36 V five whole ones, by 4.35 V six.
   edge('cell-count-misread', 'setup.cell-full', ['4.36 V', 'silent'], ['4.35 V', 'warning'], {
     'packs.main.cells': '6S',
@@ -43,11 +57,18 @@ export const battery: readonly Boundary[] = [
     'parts.esc.cells': '3S-6S',
     'packs.main.chemistry': 'LiHV',
   }),
+  // High voltage on as many cells as the rating names promises nothing; a single cell is taken for what it is.
+  edge('esc-cells-exceeded', 'packs.main.cells', ['1S', 'silent'], ['2S', 'warning'], {
+    'parts.esc.cells': '1S-2S',
+    'packs.main.chemistry': 'LiHV',
+  }),
   // freestyle-5 turns 34 to 42 thousand a minute at 3.7 V a cell; a tenth and a fifth beyond, at 22.2 V.
   edge('kv-off-for-cells', 'parts.motors.kv', ['2081', 'silent'], ['2082', 'information']),
   edge('kv-off-for-cells', 'parts.motors.kv', ['2270', 'information'], ['2271', 'warning']),
   edge('kv-off-for-cells', 'parts.motors.kv', ['1393', 'silent'], ['1392', 'information']),
   edge('kv-off-for-cells', 'parts.motors.kv', ['1277', 'information'], ['1276', 'warning']),
+  // A limit of the throttle below 95 % helps.
+  edge('kv-off-for-cells', 'flight.throttle-limit', ['94.9 %', 'information'], ['95 %', 'warning']),
   edge('landing-voltage-too-low', 'setup.cell-landing', ['3 V', 'silent'], ['2.99 V', 'warning']),
   edge('landing-voltage-too-low', 'setup.cell-landing', ['2.5 V', 'silent'], ['2.49 V', 'warning'], {
     'packs.main.chemistry': 'Li-ion',
@@ -79,6 +100,53 @@ export const battery: readonly Boundary[] = [
     craft: 'long-range-7',
   }),
   edge('parallel-packs-differ', 'packs.light.cells', ['6S', 'silent'], ['5S', 'warning']),
+  // Limits below 3 V (2.5 V for Li-ion) are what the chemistry stands, others how it ages.
+  edge('landing-voltage-too-low', 'setup.cell-landing', ['3 V', 'information'], ['2.99 V', 'warning'], {
+    'packs.main.landing-voltage': '3.4 V',
+  }),
+  edge('landing-voltage-too-low', 'setup.cell-landing', ['2.5 V', 'information'], ['2.49 V', 'warning'], {
+    'packs.main.landing-voltage': '3.4 V',
+    'packs.main.chemistry': 'Li-ion',
+  }),
+  // Whoever never gives full throttle never sinks there.
+  edge('pack-sags-deep', 'flight.throttle-limit', ['95 %', 'not asked'], ['95.1 %', 'warning']),
+  turn('li-ion-overdrawn', 'flight.throttle-limit', {
+    say: percent,
+    silent: 20,
+    found: 100,
+    step: 0.1,
+    broken: (craft, pack) => limited(craft, pack) > 30 || mean(craft, pack) > 30,
+  }),
+  turn('li-ion-overdrawn', 'flight.throttle-limit', {
+    say: percent,
+    silent: 20,
+    found: 100,
+    step: 0.1,
+    grave: 'warning',
+    with: {
+      'packs.main.cell-resistance': '5 mOhm',
+      'flight.cruise': '5 %',
+      'flight.hover': '90 %',
+      'flight.punch': '5 %',
+    },
+    broken: (craft, pack) => limited(craft, pack) > 3 * 30 || mean(craft, pack) > 30,
+  }),
+  turn('pack-cannot-deliver', 'flight.throttle-limit', {
+    say: percent,
+    silent: 20,
+    found: 100,
+    step: 0.1,
+    broken: (craft, pack) => 1.1 * 35 < 0.6 * limited(craft, pack),
+  }),
+  // Where the label has a rating for short, it is that which may not be too low.
+  turn('pack-cannot-deliver', 'packs.main.burst-discharge', {
+    say: (value) => `${value.toFixed(1)} C`,
+    silent: 100,
+    found: 35,
+    step: 0.1,
+    grave: 'error',
+    broken: (craft, pack) => 1.1 * pack!.facts['burst-discharge']!.value < 0.6 * limited(craft, pack),
+  }),
   turn('li-ion-overdrawn', 'packs.main.discharge', {
     say: (value) => `${value.toFixed(1)} C`,
     silent: 90,
@@ -118,6 +186,19 @@ export const battery: readonly Boundary[] = [
       const { full } = worked(craft, pack, 'worked.pack-values')!.value;
       // Ohm's law: 4.2 V full less what the current takes in the cell and in its share of 4 mOhm of leads.
       return full.ok && 4.2 - full.value.packCurrent * (pack!.facts['cell-resistance']!.value + 0.004 / 6) < 3.2;
+    },
+  }),
+  turn('pack-sags-deep', 'packs.main.cell-resistance', {
+    say: (value) => `${value.toFixed(1)} mOhm`,
+    silent: 3,
+    found: 40,
+    step: 0.1,
+    with: { 'packs.main.chemistry': 'Li-ion' },
+    broken: (craft, pack) => {
+      const { full } = worked(craft, pack, 'worked.pack-values')!.value;
+      // A cell of Li-ion stands at 4.18 V when it is full.
+      const resistance = pack!.facts['cell-resistance']!.value + 0.004 / 6;
+      return full.ok && 4.18 - full.value.packCurrent * resistance < 2.7;
     },
   }),
 ];

@@ -31,4 +31,11 @@ export const harness = [
     ['7 V - 9 V', 'silent'],
     ['7 V - 8.99 V', 'error'],
   ),
+  // Wider than 10 V and a tenth either way it is a range, and its low end counts.
+  edge(
+    'video-socket-voltage-wrong',
+    'parts.flight-controller.video-socket.pin-1-voltage',
+    ['9 V - 11 V', 'silent'],
+    ['9 V - 11.01 V', 'error'],
+  ),
 ];

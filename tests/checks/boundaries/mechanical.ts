@@ -1,6 +1,8 @@
 /** Limits of what meets what: lengths in millimetres, patterns, threads and counts of screws. */
 import { edge } from './boundary';
 
+const nut = { 'parts.motors.shaft': 'M5' };
+
 export const mechanical = [
   edge('board-rotation-unset', 'setup.board-rotation', ['270 deg', 'silent'], ['271 deg', 'error']),
   edge('board-rotation-unset', 'parts.flight-controller.rotated', ['0 deg', 'silent'], ['1 deg', 'warning'], {
@@ -113,6 +115,8 @@ export const mechanical = [
   // Bores are named to a tenth; 0.06 mm more or less is how well that is kept.
   edge('propeller-hub-differs', 'parts.propellers.bore', ['1.44 mm press', 'silent'], ['1.43 mm press', 'error']),
   edge('propeller-hub-differs', 'parts.propellers.bore', ['1.56 mm press', 'silent'], ['1.57 mm press', 'error']),
+  edge('propeller-hub-differs', 'parts.propellers.bore', ['5.06 mm', 'silent'], ['5.07 mm', 'warning'], nut),
+  edge('propeller-hub-differs', 'parts.propellers.bore', ['4.94 mm', 'silent'], ['4.93 mm', 'error'], nut),
   edge('propeller-nut-short-of-thread', 'parts.propellers.hub-thickness', ['8 mm', 'silent'], ['8.1 mm', 'warning']),
   edge('propeller-tight-in-duct', 'parts.frame.duct-diameter', ['41 mm', 'silent'], ['40.9 mm', 'warning']),
   edge('propeller-tight-in-duct', 'parts.frame.duct-diameter', ['40.1 mm', 'warning'], ['40 mm', 'error']),
@@ -138,6 +142,10 @@ export const mechanical = [
     ['129.7 mm, 3 blades', 'silent'],
     ['129.8 mm, 3 blades', 'warning'],
   ),
+  // With 5 mm between the tips the label counts for less: 152.4 and 5 mm, times the square root of two.
+  edge('propeller-too-large-for-frame', 'parts.frame.wheelbase', ['222.6 mm', 'warning'], ['222.5 mm', 'error'], {
+    'parts.frame.geometry': 'x',
+  }),
   edge('stack-screw-too-thick', 'parts.flight-controller.hole', ['3 mm', 'silent'], ['2.9 mm', 'error']),
   ...(['M2', 'M3'] as const).map((thread) =>
     edge(

@@ -74,6 +74,15 @@ export const power: readonly Boundary[] = [
   edge('battery-on-signal-plug', 'parts.video-transmitter.socket.pins.3', ['TX', 'silent'], [undefined, 'warning']),
   // A rail is named to a tenth of a volt.
   edge('rail-unknown', 'wiring.video-transmitter.power', ['9V', 'silent'], ['9.1V', 'error']),
+  // What takes 6 V at most is not meant for a pack.
+  edge(
+    'flight-controller-voltage-wrong',
+    'parts.flight-controller.input',
+    ['5 V - 6 V', 'not asked'],
+    ['5 V - 6.01 V', 'error'],
+  ),
+  // A single cell feeds no step-down rail.
+  edge('rail-drops-before-landing', 'packs.main.cells', ['1S', 'silent'], ['2S', 'warning']),
   edge('camera-supply-overloaded', 'parts.camera.current', ['300 mA', 'silent'], ['301 mA', 'warning']),
   // The same value in another unit: in binary 103 thousandths are a hair more than 0.103.
   edge('camera-supply-overloaded', 'parts.camera.current', ['103 mA', 'silent'], ['104 mA', 'warning'], {
@@ -226,5 +235,37 @@ export const power: readonly Boundary[] = [
       const gauge = craft.roles['battery-lead']!.wire!.value;
       return warming(packPeak(craft, pack), gauge) > 60 || packMean(craft, pack) > carries[gauge]!;
     },
+  }),
+  turn('lead-too-thin', 'parts.battery-lead.wire', {
+    with: { 'flight.throttle-limit': '30 %' },
+    say: (value) => `${value} AWG`,
+    silent: 10,
+    found: 24,
+    step: 2,
+    grave: 'warning',
+    broken: (craft, pack) => packMean(craft, pack) > 1.25 * carries[craft.roles['battery-lead']!.wire!.value]!,
+  }),
+  // The old plug of single cells: 9 A for seconds.
+  turn('battery-plug-overloaded', 'flight.throttle-limit', {
+    ...ofThrottle,
+    grave: 'warning',
+    with: { 'parts.battery-lead.plug': 'PH2.0' },
+    broken: (craft, pack) => packPeak(craft, pack) > 2 * 9,
+  }),
+  // A limit of the throttle lowers the current by its square.
+  turn('motor-current-too-high', 'flight.throttle-limit', {
+    ...ofThrottle,
+    broken: (craft, pack) => motor(craft, pack).typical * limit(craft) ** 2 > 15,
+  }),
+  turn('motor-power-too-high', 'flight.throttle-limit', {
+    ...ofThrottle,
+    broken: (craft, pack) => {
+      const { full } = worked(craft, pack, 'worked.pack-values')!.value;
+      return full.ok && full.value.escCurrent * full.value.busVoltage * limit(craft) ** 2 > 300;
+    },
+  }),
+  turn('esc-current-too-low', 'flight.throttle-limit', {
+    ...ofThrottle,
+    broken: (craft, pack) => motor(craft, pack).high * limit(craft) ** 2 > 20,
   }),
 ];

@@ -33,6 +33,12 @@ export const propulsion: readonly Boundary[] = [
   }),
   edge('motor-count-differs', 'parts.motors.count', ['4', 'silent'], ['3', 'error']),
   edge('motor-count-differs', 'parts.motors.count', ['4', 'silent'], ['5', 'error']),
+  edge('motor-count-differs', 'parts.motors.count', ['6', 'silent'], ['7', 'error'], {
+    'parts.frame.geometry': 'hexa',
+  }),
+  edge('motor-count-differs', 'parts.motors.count', ['8', 'silent'], ['7', 'error'], {
+    'parts.frame.geometry': 'octo',
+  }),
   edge('propellers-too-few', 'parts.propellers.count', ['4', 'silent'], ['3', 'error']),
   // The standard atmosphere has 92 % of its density at 860.08 m, and at 40.06 degrees at sea level.
   edge('thin-air', 'flight.altitude', ['860 m', 'silent'], ['861 m', 'information']),
@@ -51,6 +57,14 @@ export const propulsion: readonly Boundary[] = [
     step: 0.1,
     grave: 'error',
     broken: (craft, pack) => highest(craft, pack) < 1.5,
+  }),
+  // Below 1.5 another check speaks.
+  turn('thrust-to-weight-low', 'parts.frame.weight', {
+    say: grams,
+    silent: 5000,
+    found: 900,
+    step: 0.1,
+    broken: (craft, pack) => thrustToWeight(craft, pack) >= 1.5 && thrustToWeight(craft, pack) < 5,
   }),
   turn('thrust-to-weight-low', 'parts.frame.weight', {
     say: grams,
@@ -98,6 +112,18 @@ export const propulsion: readonly Boundary[] = [
     broken: (craft, pack) => {
       const { hover } = figures(craft, pack);
       return hover.ok && hover.value.throttle.low > 0.55;
+    },
+  }),
+  turn('hover-throttle-high', 'parts.frame.weight', {
+    say: grams,
+    silent: 60,
+    found: 700,
+    step: 0.1,
+    grave: 'warning',
+    with: { 'parts.frame.duct-diameter': '80 mm' },
+    broken: (craft, pack) => {
+      const { hover } = figures(craft, pack);
+      return hover.ok && hover.value.throttle.low > 0.6;
     },
   }),
   turn('tip-speed-high', 'flight.throttle-limit', {

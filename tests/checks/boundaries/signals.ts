@@ -6,6 +6,9 @@ export const signals = [
   edge('serial-ports-too-few', 'parts.flight-controller.uarts.uart3.pads', ['rx+tx', 'silent'], [undefined, 'error']),
   edge('board-out-of-reach', 'parts.flight-controller.uarts.uart2.pads', ['rx+tx', 'silent'], [undefined, 'error']),
   edge('compass-near-current', 'parts.gps.from-battery-lead', ['60 mm', 'silent'], ['59.9 mm', 'warning']),
+  edge('esc-channels-too-few', 'parts.motors.count', ['4', 'silent'], ['5', 'error'], {
+    'parts.esc.channels': undefined,
+  }),
   edge('esc-channels-too-few', 'parts.esc.channels', ['6', 'silent'], ['5', 'error']),
   edge(
     'firmware-older-than-chip',
