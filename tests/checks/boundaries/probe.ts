@@ -11,25 +11,29 @@ const shares = [0.01, 0.1, 0.5, 0.9, 1.1, 2, 10, 100];
 function others(said: string): readonly string[] {
   const value = Number(said);
   const digits = said.split('.')[1]?.length ?? 0;
-  // None of a thing is its absence, no other number of it.
-  const near = [value - 1, value + 1, ...shares.map((share) => value * share)].filter((one) => one > 0);
-  return [...new Set(near.map((one) => String(Number(one.toFixed(Math.max(digits, value < 10 ? 1 : 0))))))].filter(
-    (text) => Number(text) !== value && Number(text) > 0,
-  );
+  // None of a thing is its absence, no other number of it; what is counted has no halves.
+  const near = [value - 1, value + 1, ...shares.map((share) => value * share)];
+  const texts = near.flatMap((one) => [String(Math.round(one)), String(Number(one.toFixed(Math.max(digits, 1))))]);
+  return [...new Set(texts)].filter((text) => Number(text) > 0 && Number(text) !== value);
 }
 
 /** The first turn that makes the check speak or fall silent, in words; nothing when none does. */
 export function decidedBy(check: Check): string | undefined {
   for (const example of [check.bad, check.good]) {
-    const before = spoken(check, changed(example, {})).findings.length > 0;
+    const found = spoken(check, changed(example, {})).findings.length > 0;
     for (const [path, text] of valuesOf(example))
-      for (const match of text.matchAll(numbers))
+      for (const match of text.matchAll(numbers)) {
+        const [before, after] = [text.slice(0, match.index), text.slice(match.index + match[0].length)];
+        let unread = 0;
         for (const other of others(match[0])) {
-          const turned = text.slice(0, match.index) + other + text.slice(match.index + match[0].length);
+          // A word without readable neighbours, such as `5V` of a contact or `4-in-1`, holds no number.
+          if (unread === 3) break;
+          const turned = `${before}${other}${after}`;
           const its = spoken(check, changed(example, { [path]: turned }));
-          if (its.says === 'not asked' || its.unread.length > 0) continue;
-          if (its.findings.length > 0 !== before) return `${path}: \`${turned}\` instead of \`${text}\``;
+          if (its.unread.length > 0) unread++;
+          else if (its.findings.length > 0 !== found) return `${path}: \`${turned}\` instead of \`${text}\``;
         }
+      }
   }
   return undefined;
 }
