@@ -7,7 +7,7 @@ import { changed } from './boundaries/example';
 import { named } from './boundaries/named';
 import { decidedBy } from './boundaries/probe';
 import { checkOf, type Spoken, spoken } from './boundaries/spoken';
-import { notNeighbours } from './boundaries/step';
+import { hairBeyond, notNeighbours } from './boundaries/step';
 import { twins } from './boundaries/twins';
 
 /** The check's bad example with this value at the limit's place. */
@@ -40,6 +40,17 @@ describe('a limit stands where the rule of the trade puts it', () => {
       tellsApart(first, one.first[0]);
     },
   );
+
+  it.each(
+    edges.flatMap(({ last: [last], first: [first], ...one }) =>
+      last === undefined || first === undefined ? [] : [[`${one.check}: ${last}`, one, last, first] as const],
+    ),
+  )('and a finding a hair beyond it says two values that differ: %s', (_, one, last, first) => {
+    const check = checkOf(one.check);
+    const its = spoken(check, changed(check.bad, { ...one.with, [one.at]: hairBeyond(last, first) }));
+    // A notation of whole numbers or tenths has nothing between.
+    if (its.unread.length === 0) tellsApart(its);
+  });
 });
 
 const gravity: readonly Says[] = ['not asked', 'silent', 'information', 'warning', 'error'];
@@ -83,6 +94,15 @@ describe('no limit is without a boundary', () => {
       by,
       `a number decides what ${id} says. Write its last value on one side and the first on the other in boundaries/, or say in boundaries/named.ts why this number measures nothing`,
     ).toBeUndefined();
+  });
+
+  it.each([...covered])('%s has one between silence and a finding', (id) => {
+    const quiet: readonly Says[] = ['silent', 'not asked'];
+    const own = boundaries.filter((one) => one.check === id);
+    expect(
+      own.some((one) => (one.is === 'turn' ? one.grave === 'information' : quiet.includes(one.last[1]))),
+      'the least of its limits',
+    ).toBe(true);
   });
 
   it('and none is in the list of those without as well', () => {

@@ -1,4 +1,4 @@
-/** Whether two texts are neighbours: alike but for one number, and that by no more than a builder would write. */
+/** Two texts that are neighbours: alike but for one number, and that by no more than a builder would write. */
 
 /** By what follows the number; the first that matches counts. */
 const finest: readonly (readonly [RegExp, number])[] = [
@@ -45,4 +45,14 @@ export function notNeighbours(a: string | undefined, b: string | undefined): str
   ][0]?.[1];
   const apart = Math.abs(Number(one[0]) - Number(other[0]));
   return apart > (most ?? (/\./.test(one[0] + other[0]) ? 0.1 : 1)) + 1e-9 ? `${apart} apart` : undefined;
+}
+
+/** A text between two neighbours, a hair beyond the first; not every notation can write it. */
+export function hairBeyond(a: string, b: string): string {
+  const others = b.match(numbers) ?? [];
+  let at = -1;
+  return a.replace(numbers, (one) => {
+    at += 1;
+    return String(Number((Number(one) + (Number(others[at]) - Number(one)) * 0.03).toFixed(6)));
+  });
 }

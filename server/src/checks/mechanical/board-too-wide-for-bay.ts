@@ -3,7 +3,6 @@ import type { Fact } from '../../build/fact';
 import type { Size } from '../../text/notation/size';
 import { exceeds } from '../beyond';
 import { check } from '../check';
-import { millimetres } from '../words';
 
 export default check({
   id: 'board-too-wide-for-bay',
@@ -30,7 +29,7 @@ export default check({
           at: outside,
           apart: name,
           with: [{ fact: bay, says: `the bay is ${bay.text}` }],
-          message: `The ${name} is ${millimetres(length)} x ${millimetres(width)}, the bay between the standoffs ${millimetres(bay.value.length)} x ${millimetres(bay.value.width)}. It touches them either way round. Use a smaller board, or measure the bay.`,
+          message: `The ${name} is ${outside.text}, the bay between the standoffs ${bay.text}. It touches them either way round. Use a smaller board, or measure the bay.`,
         },
       ];
     };
