@@ -9,7 +9,7 @@ export type Says = 'silent' | 'not asked' | Severity;
 export type With = Readonly<Record<string, string | undefined>>;
 
 /** A value, or nothing where the thing itself is one more or less, and what is said of it. */
-export type Side = readonly [value: string | undefined, says: Says];
+type Side = readonly [value: string | undefined, says: Says];
 
 /** The last value on one side and the first on the other, both worked out by hand from the trade's rule. */
 export interface Edge {
