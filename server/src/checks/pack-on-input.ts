@@ -4,6 +4,7 @@ import { cellVoltage } from '../plan/cell-voltage';
 import type { Worked } from '../plan/worked';
 import type { CellCount } from '../text/notation/cells';
 import type { SupplyRange } from '../text/notation/voltage-range';
+import { exceeds, fallsShort } from './beyond';
 import type { Verdict } from './check';
 import { cellsOf, volts } from './words';
 
@@ -20,13 +21,13 @@ export function packOnInput(name: string, { cells, input, full, chemistry, landi
   const range = input.value;
   const says = [{ fact: input, says: `the ${name} takes ${input.text}` }];
   const pack = `${cellsOf(series)} pack, ${volts(full.value)} full`;
-  if (range.cells !== undefined ? series > range.cells : full.value > range.most + 1e-6)
+  if (range.cells !== undefined ? series > range.cells : exceeds(full.value, range.most))
     return {
       at: cells,
       with: says,
       message: `The ${name} takes ${input.text}; this is a ${pack}. It will fail at plug-in. Use a ${name} for ${cellsOf(series)}, feed it from a regulator, or fly a pack with fewer cells.`,
     };
-  if (range.cells !== undefined && chemistry?.value === 'LiHV' && full.value > range.most + 1e-6 && series > 1)
+  if (range.cells !== undefined && chemistry?.value === 'LiHV' && exceeds(full.value, range.most) && series > 1)
     return {
       at: chemistry,
       with: says,
@@ -37,7 +38,7 @@ export function packOnInput(name: string, { cells, input, full, chemistry, landi
   const cell = landing?.value ?? cellVoltage(chemistry?.value).landing;
   const low = series * cell;
   // A range in cells was given by somebody who counted cells, not volts at landing.
-  if (range.cells !== undefined ? series < Math.round(range.least / 3.3) : low < range.least - 1e-6)
+  if (range.cells !== undefined ? series < Math.round(range.least / 3.3) : fallsShort(low, range.least))
     return {
       at: cells,
       with: says,

@@ -4,6 +4,7 @@ import type { Fact } from '../build/fact';
 import { type Read, readQuantity } from '../text/quantity';
 import { fieldOf } from '../vocabulary';
 import type { Field } from '../vocabulary/field';
+import { exceeds, fallsShort } from './beyond';
 
 export interface Unusual {
   readonly fact: Fact<number>;
@@ -54,10 +55,9 @@ function judge(fact: Fact<number>, field: Field & { readonly is: 'quantity' }): 
   const [least, most] = field.about.usual ?? [];
   if (least === undefined || most === undefined || typeof fact.value !== 'number') return undefined;
   const [low, high] = rangeOf(field, least, most);
-  if (!low.ok || !high.ok || (fact.value >= low.value - 1e-12 && fact.value <= high.value + 1e-12)) return undefined;
-  const far =
-    fact.value > high.value
-      ? fact.value > 2 * high.value && high.value > 0
-      : low.value > 0 && fact.value < low.value / 2;
+  if (!low.ok || !high.ok || (!fallsShort(fact.value, low.value) && !exceeds(fact.value, high.value))) return undefined;
+  const far = exceeds(fact.value, high.value)
+    ? high.value > 0 && exceeds(fact.value, 2 * high.value)
+    : low.value > 0 && fallsShort(fact.value, low.value / 2);
   return { fact, least, most, far };
 }

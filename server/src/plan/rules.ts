@@ -12,8 +12,8 @@ export interface RulesProfile {
   readonly source: string;
   /** kg at which something changes, with what changes. */
   readonly masses: readonly { readonly limit: number; readonly below: 'below' | 'up to'; readonly changes: string }[];
-  /** Identification by radio is expected from this mass on. */
-  readonly remoteId?: { readonly above: number; readonly from?: string };
+  /** kg from which (`below`) or above which (`up to`) identification by radio is expected, and the day from which it is. */
+  readonly remoteId?: { readonly limit: number; readonly below: 'below' | 'up to'; readonly from?: string };
   /** A light craft is only a light one below this speed in m/s. */
   readonly lightCraft?: { readonly mass: number; readonly speed: number };
   /** Picture near 5.8 GHz without a licence: radiated power in W, and the span in MHz. */
@@ -47,7 +47,7 @@ const profiles: Readonly<Record<'EU' | 'UK' | 'US', RulesProfile>> = {
       { limit: 0.1, below: 'below', changes: 'pilot and operator identities are expected' },
       { limit: 0.25, below: 'below', changes: 'a home-built craft leaves the lightest category' },
     ],
-    remoteId: { above: 0.1, from: '2028-01-01' },
+    remoteId: { limit: 0.1, below: 'below', from: '2028-01-01' },
     lightCraft: { mass: 0.25, speed: 19 },
     video: { radiated: 0.025, span: [5725, 5875], note: 'for short-range devices without a licence' },
     controlBands: ['2.4 GHz', '868 MHz', '433 MHz'],
@@ -58,7 +58,7 @@ const profiles: Readonly<Record<'EU' | 'UK' | 'US', RulesProfile>> = {
     source: '14 CFR 48.15 and part 89, 47 CFR 15.249, as reported',
     // 0.55 lb, and that is still within.
     masses: [{ limit: poundLimit, below: 'up to', changes: 'registration is expected' }],
-    remoteId: { above: poundLimit },
+    remoteId: { limit: poundLimit, below: 'up to' },
     video: {
       radiated: 0.00075,
       span: [5725, 5875],

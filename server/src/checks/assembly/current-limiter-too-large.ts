@@ -1,5 +1,6 @@
 /** The current limiter lets through enough to burn a board. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -9,11 +10,11 @@ export default check({
   severity: 'information',
   why: 'A bridge then burns a trace before the limiter trips.',
   remedy: 'Use one of 1 or 2 A for the first power.',
-  source: 'common practice',
+  source: 'common practice: 2 A up to two cells, 3 A above',
   needs: { cells: 'pack.cells', limiter: 'bench.tools.current-limiter' },
   judge({ cells, limiter }) {
     const most = cells.value.series <= 2 ? 2 : 3;
-    if (limiter.value <= most) return undefined;
+    if (!exceeds(limiter.value, most)) return undefined;
     return {
       at: cells,
       with: [{ fact: limiter, says: `it trips at ${limiter.text}` }],

@@ -1,6 +1,7 @@
 /** The bench has no key for a screw of this craft. */
 
 import { screwsOf } from '../../plan/assembly-screws';
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -15,7 +16,11 @@ export default check({
   judge({ hex }, craft) {
     const seen = new Set<number>();
     return screwsOf(craft).flatMap(({ key, sure, at, text }) => {
-      if (key === undefined || seen.has(key) || hex.items.some((item) => Math.abs(item.value * 1000 - key) < 0.05))
+      if (
+        key === undefined ||
+        seen.has(key) ||
+        hex.items.some((item) => fallsShort(Math.abs(item.value * 1000 - key), 0.05))
+      )
         return [];
       seen.add(key);
       return [

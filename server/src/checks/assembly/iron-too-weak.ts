@@ -1,5 +1,6 @@
 /** The iron is too weak for the battery wires of this craft. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -9,10 +10,10 @@ export default check({
   severity: 'warning',
   why: 'A weak iron makes cold joints on battery pads, and is held there until the pad lifts.',
   remedy: 'Use 60 W or more with a chisel tip of 3 to 5 mm.',
-  source: 'common practice',
+  source: 'common practice: 60 W from 14 AWG on',
   needs: { wire: 'battery-lead.wire', iron: 'bench.tools.iron' },
   judge({ wire, iron }) {
-    if (wire.value > 14 || iron.value >= 60) return undefined;
+    if (wire.value > 14 || !fallsShort(iron.value, 60)) return undefined;
     return {
       at: wire,
       with: [{ fact: iron, says: `the iron has ${iron.text}` }],

@@ -1,6 +1,7 @@
 /** The bench has no driver for the propeller nuts. */
 
 import { nutsOf } from '../../plan/assembly-screws';
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -16,7 +17,7 @@ export default check({
     const tool = craft.bench?.tools?.['propeller-tool']?.value === true;
     return nutsOf(craft).flatMap(({ driver, at, thread, for: what }) => {
       if (driver === undefined || (tool && driver === 8)) return [];
-      if (nuts.items.some((item) => Math.abs(item.value * 1000 - driver) < 0.05)) return [];
+      if (nuts.items.some((item) => fallsShort(Math.abs(item.value * 1000 - driver), 0.05))) return [];
       return [
         {
           at,

@@ -1,5 +1,6 @@
 /** Lead-free solder at a temperature for leaded. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -9,11 +10,11 @@ export default check({
   severity: 'information',
   why: 'Lead-free melts some 35 C higher and wets half as fast: dull joints on thick wire.',
   remedy: 'Set the iron higher, use flux, or leaded solder where your rules allow it.',
-  source: 'melting: Sn63Pb37 183 C, SAC305 217 to 220 C; the rest common practice',
+  source: 'melting: Sn63Pb37 183 C, SAC305 217 to 220 C; 350 C at the iron for it: common practice',
   needs: { motors: 'motors.count', solder: 'bench.tools.solder', iron: 'bench.tools.iron-temperature' },
   judge({ motors, solder, iron }) {
     const lead = /Pb/.test(solder.value);
-    if (lead || iron.value >= 350) return undefined;
+    if (lead || !fallsShort(iron.value, 350)) return undefined;
     return {
       at: motors,
       with: [

@@ -1,7 +1,8 @@
 /** The charger has too little power or current to charge the pack at one C. */
 
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
-import { amperes, watts } from '../words';
+import { amperes, apart, volts, watts } from '../words';
 
 export default check({
   id: 'charger-power-low',
@@ -20,12 +21,13 @@ export default check({
       current?.value ?? Number.POSITIVE_INFINITY,
       power ? power.value / full.value : Number.POSITIVE_INFINITY,
     );
-    if (gives >= wanted - 1e-9) return undefined;
-    const limit = power && power.value / full.value <= gives + 1e-9 ? power : current;
+    if (!fallsShort(gives, wanted)) return undefined;
+    const [takes, reaches] = apart(amperes, wanted, gives);
+    const limit = power && !exceeds(power.value / full.value, gives) ? power : current;
     return {
       at: capacity,
       with: limit ? [{ fact: limit, says: `the charger gives ${limit.text}` }] : [],
-      message: `Charged in an hour this pack takes ${amperes(wanted)} at up to ${full.value.toFixed(1)} V, ${watts(wanted * full.value)}; your charger reaches ${amperes(gives)}. A full charge takes about ${Math.round((wanted / gives) * 60)} minutes. That is slow, not harmful.`,
+      message: `Charged in an hour this pack takes ${takes} at up to ${volts(full.value)}, ${watts(wanted * full.value)}; your charger reaches ${reaches}. A full charge takes about ${Math.round((wanted / gives) * 60)} minutes. That is slow, not harmful.`,
     };
   },
   bad: `

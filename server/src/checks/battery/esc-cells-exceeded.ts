@@ -1,6 +1,7 @@
 /** More cells, or more volts, than the ESC is rated for. */
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { cellsOf, volts } from '../words';
+import { apart, cellsOf, volts } from '../words';
 
 export default check({
   id: 'esc-cells-exceeded',
@@ -22,12 +23,14 @@ export default check({
         with: says,
         message: `The ESC is rated for ${cellsOf(rating.value.most)}; this pack is ${cellsOf(cells.value.series)}, ${volts(fullVoltage)} full. It will fail at plug-in. Use an ESC rated for ${cellsOf(cells.value.series)}, or a ${cellsOf(rating.value.most)} pack.`,
       };
-    if (limit && fullVoltage > limit.value)
+    if (limit && exceeds(fullVoltage, limit.value)) {
+      const [charged, stands] = apart(volts, fullVoltage, limit.value);
       return {
         at: cells,
         with: [{ fact: limit, says: `the ESC stands ${limit.text}` }],
-        message: `The full pack has ${volts(fullVoltage)}; the ESC stands at most ${volts(limit.value)}. Use an ESC with a higher limit, or a pack with a lower full voltage.`,
+        message: `The full pack has ${charged}; the ESC stands at most ${stands}. Use an ESC with a higher limit, or a pack with a lower full voltage.`,
       };
+    }
     if (!limit && chemistry?.value === 'LiHV' && cells.value.series === rating.value.most && cells.value.series > 1)
       return {
         at: chemistry,

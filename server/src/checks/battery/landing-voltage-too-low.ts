@@ -1,5 +1,6 @@
 /** The voltages that the firmware warns and lands at are too low for the pack, or in the wrong order. */
 
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { write } from '../edit';
 import { volts } from '../words';
@@ -20,19 +21,19 @@ export default check({
     const says = limit
       ? [{ fact: limit, says: `the pack stands ${limit.text}` }]
       : [{ fact: chemistry, says: `a ${chemistry.text} pack` }];
-    if (warn && land && warn.value <= land.value)
+    if (warn && land && !exceeds(warn.value, land.value))
       return {
         at: warn,
         with: [{ fact: land, says: `it lands at ${land.text}` }],
         message: `The warning at ${warn.text} a cell comes no earlier than landing at ${land.text}. Set the warning higher, 3.5 V for LiPo.`,
         fixes: land.value < 3.5 ? [write(warn, '3.5 V')] : [],
       };
-    if (land && land.value < floor - 1e-9)
+    if (land && fallsShort(land.value, floor))
       return {
         at: land,
         with: says,
         // Above what the chemistry stands it is a matter of how the pack ages.
-        severity: land.value >= (chemistry.value === 'Li-ion' ? 2.5 : 3) - 1e-9 ? 'information' : 'warning',
+        severity: fallsShort(land.value, chemistry.value === 'Li-ion' ? 2.5 : 3) ? 'warning' : 'information',
         message: `Landing at ${land.text} a cell is below the ${volts(floor)} that this pack stands. It ages faster for it. Set 3.3 V for LiPo, or what the maker of the cells says.`,
         fixes:
           chemistry.value !== 'Li-ion' && floor <= 3.3 && (!warn || warn.value > 3.3) ? [write(land, '3.3 V')] : [],

@@ -1,7 +1,8 @@
 /** A pack of cylindrical cells is asked for more current than such cells give. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { amperes } from '../words';
+import { amperes, apart } from '../words';
 
 export default check({
   id: 'li-ion-overdrawn',
@@ -21,12 +22,13 @@ export default check({
     const most = rating && capacity ? Math.max(rating.value * capacity.value, usual) : usual;
     // Full throttle for a moment is not how such a craft is flown.
     const grave = mean > most || peak > 3 * most;
-    if (peak <= most && mean <= most) return undefined;
+    if (!exceeds(peak, most) && !exceeds(mean, most)) return undefined;
+    const [gives, asked] = apart(amperes, most, peak);
     return {
       at: chemistry,
       with: [{ fact: current, says: `about ${amperes(peak)} at full throttle` }],
       severity: grave ? 'warning' : 'information',
-      message: `Cylindrical cells give about 30 A each, ${amperes(most)} for this pack; the model gives about ${amperes(peak)} at full throttle${mean > 0 ? ` and ${amperes(mean)} as it is flown` : ''}. ${grave ? 'They heat and sag. Use LiPo or two in parallel, or limit the throttle.' : 'Fly it gently: full throttle makes it sag at once.'}`,
+      message: `Cylindrical cells give about 30 A each${most === usual && cells.value.parallel === 1 ? '' : `, ${gives} for this pack`}; the model gives about ${asked} at full throttle${mean > 0 ? ` and ${amperes(mean)} as it is flown` : ''}. ${grave ? 'They heat and sag. Use LiPo or two in parallel, or limit the throttle.' : 'Fly it gently: full throttle makes it sag at once.'}`,
     };
   },
   bad: `

@@ -1,5 +1,6 @@
 /** The pack has more or fewer cells than the motor's maker names. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { cellsOf } from '../words';
 
@@ -17,7 +18,7 @@ export default check({
     const { series } = cells.value;
     const says = [{ fact: motor, says: `the motor is meant for ${motor.text}` }];
     if (series > motor.value.most) {
-      const limited = limit !== undefined && limit.value <= motor.value.most / series + 0.05;
+      const limited = limit !== undefined && !exceeds(limit.value, motor.value.most / series + 0.05);
       return {
         at: cells,
         with: says,

@@ -1,7 +1,8 @@
 /** The pack's label promises less current than the craft asks for. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { amperes } from '../words';
+import { amperes, apart } from '../words';
 
 export default check({
   id: 'pack-cannot-deliver',
@@ -17,14 +18,15 @@ export default check({
     const peak = current.value.peak * Math.min(1, limit?.value ?? 1) ** 2;
     const steady = rating.value * capacity.value;
     const short = burst ? burst.value * capacity.value : undefined;
-    if (steady >= 0.6 * peak) return undefined;
-    const grave = short !== undefined ? short < 0.6 * peak : steady < 0.3 * peak;
+    if (!fallsShort(steady, 0.6 * peak)) return undefined;
+    const grave = short !== undefined ? fallsShort(short, 0.6 * peak) : fallsShort(steady, 0.3 * peak);
+    const [promised, asked] = apart(amperes, steady, peak);
     return {
       at: rating,
       with: [{ fact: current, says: `about ${amperes(peak)} at full throttle` }],
       severity: grave ? 'error' : 'warning',
       danger: grave ? 'fire' : undefined,
-      message: `The label promises ${amperes(steady)} (${rating.text} of ${capacity.text})${short === undefined ? '' : `, ${amperes(short)} for short`}; the model gives about ${amperes(peak)} at full throttle. The pack sags, heats and puffs. Use a larger or stronger pack, a flatter propeller, or limit the throttle.`,
+      message: `The label promises ${promised} (${rating.text} of ${capacity.text})${short === undefined ? '' : `, ${amperes(short)} for short`}; the model gives about ${asked} at full throttle. The pack sags, heats and puffs. Use a larger or stronger pack, a flatter propeller, or limit the throttle.`,
     };
   },
   bad: `

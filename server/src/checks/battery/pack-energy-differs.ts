@@ -1,5 +1,6 @@
 /** The energy printed on the pack is not what its cells and capacity make. */
 import { packEnergy } from '../../plan/pack-energy';
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { wattHours } from '../words';
 
@@ -18,7 +19,7 @@ export default check({
   judge({ printed, cells, capacity, chemistry }) {
     const made = packEnergy(cells.value, capacity.value, chemistry?.value);
     const share = printed.value / 3600 / made;
-    if (share > 0.9 && share < 1.1) return undefined;
+    if (!fallsShort(share, 0.9) && !exceeds(share, 1.1)) return undefined;
     return {
       at: printed,
       with: [{ fact: capacity, says: `${cells.text} of ${capacity.text} make ${wattHours(made)}` }],

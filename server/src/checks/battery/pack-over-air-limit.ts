@@ -1,7 +1,11 @@
 /** The energy of the pack is above what airlines take without asking. */
 import { packEnergy } from '../../plan/pack-energy';
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { wattHours } from '../words';
+import { apart, wattHours } from '../words';
+
+/** Wh that airlines take without asking, and when asked. */
+const [free, most] = [100, 160];
 
 export default check({
   id: 'pack-over-air-limit',
@@ -15,17 +19,17 @@ export default check({
   may: { printed: 'pack.energy', chemistry: 'pack.chemistry' },
   judge({ cells, capacity, printed, chemistry }) {
     const energy = printed ? printed.value / 3600 : packEnergy(cells.value, capacity.value, chemistry?.value);
-    if (energy <= 100 + 1e-9) return undefined;
+    if (!exceeds(energy, free)) return undefined;
     const at = printed ?? capacity;
     const whence = printed ? '' : ' (the figure printed on the pack decides)';
-    if (energy > 160 + 1e-9)
+    if (exceeds(energy, most))
       return {
         at,
-        message: `This pack holds ${wattHours(energy)}${whence}; above 160 Wh it flies in no baggage. Send it by ground, or travel with smaller packs.`,
+        message: `This pack holds ${apart(wattHours, energy, most)[0]}${whence}; above 160 Wh it flies in no baggage. Send it by ground, or travel with smaller packs.`,
       };
     return {
       at,
-      message: `This pack holds ${wattHours(energy)}${whence}; between 100 and 160 Wh airlines want to be asked and take two spares at most. Smaller packs travel freely.`,
+      message: `This pack holds ${apart(wattHours, energy, free)[0]}${whence}; between 100 and 160 Wh airlines want to be asked and take two spares at most. Smaller packs travel freely.`,
     };
   },
   bad: `

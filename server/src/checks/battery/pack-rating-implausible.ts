@@ -1,5 +1,6 @@
 /** The C rating on the label is beyond what packs of this size give. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { amperes } from '../words';
 
@@ -10,12 +11,12 @@ export default check({
   severity: 'information',
   why: 'Ratings on labels are advertising; a figure computed from them flatters the craft.',
   remedy: 'Measure the resistance of a cell and write that.',
-  source: 'common practice: 120 C, or 250 A from less than 2 Ah',
+  source: 'common practice: 120 C',
   needs: { rating: 'pack.discharge', capacity: 'pack.capacity' },
   may: { resistance: 'pack.cell-resistance' },
   judge({ rating, capacity, resistance }) {
     const promised = rating.value * capacity.value;
-    if (resistance || (rating.value <= 120 && (promised <= 250 || capacity.value >= 2))) return undefined;
+    if (resistance || !exceeds(rating.value, 120)) return undefined;
     return {
       at: rating,
       message: `${rating.text} of ${capacity.text} would be ${amperes(promised)}; no pack of this size gives that. Measure the resistance of a cell with the charger and write it as \`cell-resistance\`: the figures then rest on that.`,

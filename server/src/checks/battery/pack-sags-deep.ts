@@ -1,7 +1,8 @@
 /** At full throttle on a full pack the cells already sink far below what they stand. */
 
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
-import { volts } from '../words';
+import { apart, volts } from '../words';
 
 export default check({
   id: 'pack-sags-deep',
@@ -13,16 +14,17 @@ export default check({
   source: 'modelled voltage under load; 3.2 V a cell for LiPo and 2.7 V for Li-ion: common practice',
   needs: { values: 'worked.pack-values', capacity: 'pack.capacity' },
   may: { resistance: 'pack.cell-resistance', chemistry: 'pack.chemistry', limit: 'flight.throttle-limit' },
-  when: (craft) => (craft.said.flight?.['throttle-limit']?.value ?? 1) > 0.95,
+  when: (craft) => exceeds(craft.said.flight?.['throttle-limit']?.value ?? 1, 0.95),
   judge({ values, capacity, resistance, chemistry }) {
     const { full } = values.value;
     const floor = chemistry?.value === 'Li-ion' ? 2.7 : 3.2;
-    if (!full.ok || full.value.cellVoltage >= floor) return undefined;
+    if (!full.ok || !fallsShort(full.value.cellVoltage, floor)) return undefined;
+    const [sunk, stands] = apart(volts, full.value.cellVoltage, floor);
     const ground = resistance ? 'with its measured resistance' : 'with the usual resistance of its size';
     return {
       at: resistance ?? capacity,
       severity: resistance ? 'warning' : 'information',
-      message: `At full throttle on a full pack the model has ${volts(full.value.cellVoltage)} a cell ${ground}. It sinks further as the pack empties, and the cells age fast. Use a larger pack, or a flatter propeller.${resistance ? '' : ' Write `cell-resistance` once you have measured it.'}`,
+      message: `At full throttle on a full pack the model has ${sunk} a cell ${ground}; below ${stands} cells age fast, and it sinks further as the pack empties. Use a larger pack, or a flatter propeller.${resistance ? '' : ' Write `cell-resistance` once you have measured it.'}`,
     };
   },
   bad: `

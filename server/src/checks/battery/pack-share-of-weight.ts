@@ -1,7 +1,8 @@
 /** The share of the pack in the weight of the craft is unusual. */
 
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
-import { percent } from '../words';
+import { apart, percent } from '../words';
 
 export default check({
   id: 'pack-share-of-weight',
@@ -10,18 +11,21 @@ export default check({
   severity: 'information',
   why: 'Beyond about half of the weight more battery hardly adds flight time; far below a fifth the craft could carry more.',
   remedy: 'Compare the flight time with the next smaller and larger pack.',
-  source: 'common practice: 20 to 45 % on open craft, up to 50 % for long range',
+  source: 'common practice: 20 to 45 % on open craft, up to 50 % for long range; five points more or less say nothing',
   needs: { pack: 'pack.weight', weight: 'worked.pack-weight' },
   judge({ pack, weight }, craft) {
     const share = pack.value / weight.value.ready.value;
     const long = craft.said.craft?.value === 'long-range-7' || craft.said.craft?.value === 'lifter-10';
-    if (share <= (long ? 0.55 : 0.5) && share >= 0.15) return undefined;
+    const [least, most] = [0.15, long ? 0.55 : 0.5];
+    if (!exceeds(share, most) && !fallsShort(share, least)) return undefined;
+    const [heavy, usual] = apart(percent, share, most);
+    const [light, little] = apart(percent, share, least);
     return {
       at: pack,
       message:
-        share > 0.4
-          ? `The pack is ${percent(share)} of the weight. More battery hardly adds time from here; a lighter one may fly as long and better.`
-          : `The pack is only ${percent(share)} of the weight. The craft could carry a larger one for longer flights.`,
+        share > most
+          ? `The pack is ${heavy} of the weight; more than ${usual} is unusual for such craft. More battery hardly adds time from here; a lighter one may fly as long and better.`
+          : `The pack is only ${light} of the weight; less than ${little} is unusual. The craft could carry a larger one for longer flights.`,
     };
   },
   bad: `

@@ -1,5 +1,6 @@
 /** The class that the build names flies propellers of another size. */
 import { classDiameter } from '../../plan/class-sizes';
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { inches, millimetres } from '../words';
 
@@ -15,7 +16,7 @@ export default check({
   judge({ craft, size }) {
     const range = classDiameter(craft.value);
     const diameter = size.value.diameter;
-    if (!range || (diameter >= range[0] && diameter <= range[1])) return undefined;
+    if (!range || (!fallsShort(diameter, range[0]) && !exceeds(diameter, range[1]))) return undefined;
     const name = diameter < 0.051 ? millimetres : inches;
     return {
       at: craft,

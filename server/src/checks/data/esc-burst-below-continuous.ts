@@ -1,5 +1,6 @@
 /** The short-time current of the ESC is not above its continuous current. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -13,7 +14,7 @@ export default check({
   needs: { current: 'esc.current', burst: 'esc.burst' },
   when: (craft) => craft.roles.esc?.burst !== undefined,
   judge({ current, burst }) {
-    if (burst.value.current >= current.value) return undefined;
+    if (!fallsShort(burst.value.current, current.value)) return undefined;
     return {
       at: burst,
       with: [{ fact: current, says: `${current.text} continuous` }],

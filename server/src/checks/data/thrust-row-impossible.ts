@@ -1,7 +1,8 @@
 /** A row of a thrust table gives more thrust than its electric power can make. */
 import { airAt, idealHoverPower } from '../../physics';
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { watts } from '../words';
+import { apart, watts } from '../words';
 
 export default check({
   id: 'thrust-row-impossible',
@@ -19,13 +20,14 @@ export default check({
       if (!propeller || !voltage || !thrust || !current) return [];
       const least = idealHoverPower(thrust.value, propeller.value.diameter, density);
       const taken = voltage.value * current.value;
-      if (taken >= least) return [];
+      if (!fallsShort(taken, least)) return [];
+      const [wanted, has] = apart(watts, least, taken);
       return [
         {
           at: thrust,
           apart: thrust.at.path,
           with: [{ fact: current, says: `${current.text} at ${voltage.text}` }],
-          message: `${thrust.text} of thrust takes at least ${watts(least)} with this propeller; the row has ${watts(taken)}. A figure in it is wrong. Look at its units and digits.`,
+          message: `${thrust.text} of thrust takes at least ${wanted} with this propeller; the row has ${has}. A figure in it is wrong. Look at its units and digits.`,
         },
       ];
     });

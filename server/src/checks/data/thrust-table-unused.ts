@@ -1,5 +1,6 @@
 /** None of the rows of the thrust table was measured with the propeller of this craft. */
 
+import { sameSize } from '../../plan/flight-input';
 import { check } from '../check';
 
 export default check({
@@ -9,17 +10,11 @@ export default check({
   severity: 'information',
   why: 'Rows of another propeller tell nothing about this one; the model is used instead.',
   remedy: 'Add a row with this propeller.',
-  source: 'how the figures are made',
+  source: 'how the figures are made: a millimetre of diameter and three of pitch count as the same propeller',
   needs: { table: 'motors.thrust-table', size: 'propellers.size' },
   when: (craft) => craft.roles.motors?.['thrust-table'] !== undefined,
   judge({ table, size }) {
-    const same = table.items.some(
-      ({ propeller }) =>
-        propeller &&
-        Math.abs(propeller.value.diameter - size.value.diameter) < 1e-3 &&
-        propeller.value.blades === size.value.blades &&
-        Math.abs((propeller.value.pitch ?? 0) - (size.value.pitch ?? 0)) < 3e-3,
-    );
+    const same = table.items.some(({ propeller }) => sameSize(propeller?.value, size.value));
     if (same) return undefined;
     return {
       at: size,

@@ -1,5 +1,6 @@
 /** The cable is shorter than the way between its sockets with a little slack. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -14,7 +15,7 @@ export default check({
   needs: { length: 'harness.length', distance: 'harness.distance' },
   when: (craft) => craft.roles.harness?.length !== undefined && craft.roles.harness.distance !== undefined,
   judge({ length, distance }) {
-    if (length.value >= distance.value + 15e-3 - 1e-6) return undefined;
+    if (!fallsShort(length.value, distance.value + 15e-3)) return undefined;
     const wanted = millimetres(Math.ceil((distance.value + 15e-3) / 5e-3) * 5e-3);
     return {
       with: [{ fact: distance, says: `${millimetres(distance.value)} from socket to socket` }],

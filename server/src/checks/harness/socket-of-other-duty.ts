@@ -1,5 +1,6 @@
 /** Two sockets of one craft have the same series and number of contacts but another voltage on contact 1. */
 import { contactsOf } from '../../plan/craft-harness';
+import { exceeds } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -21,7 +22,8 @@ export default check({
   judge({ video, gps, series }, craft) {
     const here = contactsOf(craft.roles['flight-controller']?.['video-socket']);
     const there = contactsOf(craft.roles.gps?.socket);
-    if (here === undefined || here !== there || gps.value !== series.value || video.value.most <= 5.6) return undefined;
+    if (here === undefined || here !== there || gps.value !== series.value || !exceeds(video.value.most, 5.6))
+      return undefined;
     return {
       at: gps,
       with: [{ fact: video, says: `contact 1 of the video socket carries ${video.text}` }],

@@ -1,5 +1,6 @@
 /** The supply contact of the flight controller's video socket is outside what the unit takes. */
 import { wiringOf } from '../../plan/feeds';
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { volts } from '../words';
 
@@ -19,18 +20,18 @@ export default check({
     craft.roles['video-transmitter']?.socket !== undefined && wiringOf(craft, 'video-transmitter')?.power === undefined,
   judge({ socket, unit }) {
     const says = [{ fact: socket, says: `contact 1 carries ${socket.text}` }];
-    // A single figure is a rail with its tolerance; the unit has to stand its middle.
+    // A single figure is a rail with a tenth either way; the unit has to stand its middle.
     const [low, high] =
-      socket.value.cells === undefined && socket.value.most / socket.value.least < 1.3
+      socket.value.cells === undefined && !exceeds(socket.value.most / socket.value.least, 1.1 / 0.9)
         ? [(socket.value.least + socket.value.most) / 2, (socket.value.least + socket.value.most) / 2]
         : [socket.value.least, socket.value.most];
-    if (high > unit.value.most + 1e-6)
+    if (exceeds(high, unit.value.most))
       return {
         at: unit,
         with: says,
         message: `The video socket carries up to ${volts(high)}; the unit takes ${unit.text}. It burns when it is plugged in. Set the jumper of the socket, or feed the unit from another rail.`,
       };
-    if (low < unit.value.least - 1e-6)
+    if (fallsShort(low, unit.value.least))
       return {
         at: unit,
         with: says,

@@ -1,7 +1,8 @@
 /** The craft ready to fly is heavier than the goal. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { grams } from '../words';
+import { apart, grams } from '../words';
 
 export default check({
   id: 'heavier-than-goal',
@@ -15,13 +16,15 @@ export default check({
   when: (craft) => craft.said.goals?.weight !== undefined,
   judge({ goal, weight }) {
     const { value, low, high } = weight.value.ready;
-    if (high <= goal.value) return undefined;
-    const over = value > goal.value;
+    if (!exceeds(high, goal.value)) return undefined;
+    const over = exceeds(value, goal.value);
+    const [weighs, wanted] = apart(grams, value, goal.value);
+    const most = apart(grams, high, goal.value)[0];
     return {
       at: goal,
       with: [{ fact: weight, says: `about ${grams(value)} with this pack` }],
-      severity: low > goal.value ? 'warning' : over ? 'warning' : 'information',
-      message: `Ready to fly with this pack the craft weighs about ${grams(value)} (${grams(low)} to ${grams(high)}); ${grams(goal.value)} are wanted. ${over ? 'Save weight, or raise the goal.' : 'It may be just over: weigh the parts that are only estimated.'}`,
+      severity: over ? 'warning' : 'information',
+      message: `Ready to fly with this pack the craft weighs about ${weighs} (${grams(low)} to ${most}); ${wanted} are wanted. ${over ? 'Save weight, or raise the goal.' : 'It may be just over: weigh the parts that are only estimated.'}`,
     };
   },
   bad: `

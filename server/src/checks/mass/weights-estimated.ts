@@ -1,5 +1,6 @@
 /** Some parts have no weight, and what is usual for them makes a good part of the whole. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { grams, percent } from '../words';
 
@@ -10,7 +11,7 @@ export default check({
   severity: 'information',
   why: 'Weight, thrust and flight time are only as sure as the weights they rest on.',
   remedy: "Weigh the parts, or take the sellers' figures.",
-  source: 'usual weights of parts: common practice',
+  source: 'usual weights of parts, said from 8 % of the craft on: common practice',
   needs: { weight: 'worked.pack-weight' },
   judge({ weight }, craft, pack) {
     if (weight.value.weighed || pack !== craft.packs[0]) return undefined;
@@ -19,7 +20,7 @@ export default check({
       (row) => row.basis === 'estimate' && row.fact === undefined && !row.part.includes(','),
     );
     const sum = open.reduce((total, row) => total + row.mass.value, 0);
-    if (open.length === 0 || sum < 0.08 * ready.value) return undefined;
+    if (open.length === 0 || fallsShort(sum, 0.08 * ready.value)) return undefined;
     const names = open
       .sort((a, b) => b.mass.value - a.mass.value)
       .slice(0, 4)

@@ -1,8 +1,8 @@
 /** The outline of a board is larger than the free room between the standoffs. */
 import type { Fact } from '../../build/fact';
 import type { Size } from '../../text/notation/size';
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { millimetres } from '../words';
 
 export default check({
   id: 'board-too-wide-for-bay',
@@ -23,13 +23,13 @@ export default check({
     const one = (name: string, outside: Fact<Size> | undefined) => {
       if (!outside) return [];
       const { length, width } = outside.value;
-      if (Math.max(length, width) <= long + 1e-6 && Math.min(length, width) <= short + 1e-6) return [];
+      if (!exceeds(Math.max(length, width), long) && !exceeds(Math.min(length, width), short)) return [];
       return [
         {
           at: outside,
           apart: name,
           with: [{ fact: bay, says: `the bay is ${bay.text}` }],
-          message: `The ${name} is ${millimetres(length)} x ${millimetres(width)}, the bay between the standoffs ${millimetres(bay.value.length)} x ${millimetres(bay.value.width)}. It touches them either way round. Use a smaller board, or measure the bay.`,
+          message: `The ${name} is ${outside.text}, the bay between the standoffs ${bay.text}. It touches them either way round. Use a smaller board, or measure the bay.`,
         },
       ];
     };

@@ -1,4 +1,5 @@
 /** The camera is wider than any width the frame's cage takes. */
+import { exceeds } from '../beyond';
 import { camerasFit } from '../camera-cage';
 import { check } from '../check';
 import { millimetres } from '../words';
@@ -14,7 +15,7 @@ export default check({
   needs: { width: 'camera.width', cage: 'frame.camera-widths' },
   judge({ width, cage }) {
     const widths = cage.items.map((item) => item.value);
-    if (widths.some((one) => width.value <= one + 0.5e-3 || camerasFit(width.value, one))) return undefined;
+    if (widths.some((one) => !exceeds(width.value, one + 0.5e-3) || camerasFit(width.value, one))) return undefined;
     return {
       at: width,
       with: [{ fact: cage, says: `the cage takes ${cage.text}` }],

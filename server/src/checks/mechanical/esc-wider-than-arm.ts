@@ -1,5 +1,6 @@
 /** A single ESC is wider than the arm it lies on. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -10,12 +11,12 @@ export default check({
   severity: 'information',
   why: 'What stands out beside the arm is the first thing a branch or the ground hits.',
   remedy: 'Take a narrower ESC, or a four-in-one board in the middle.',
-  source: 'common practice',
+  source: 'common practice: 2 mm beyond the arm on each side',
   needs: { esc: 'esc.outside', arm: 'frame.arm-width' },
   when: (craft) => craft.roles.esc?.type?.value === 'single',
   judge({ esc, arm }) {
     const wide = Math.min(esc.value.length, esc.value.width);
-    if (wide <= arm.value + 4e-3 + 1e-6) return undefined;
+    if (!exceeds(wide, arm.value + 4e-3)) return undefined;
     return {
       at: esc,
       with: [{ fact: arm, says: `the arm is ${millimetres(arm.value)} wide` }],

@@ -1,7 +1,11 @@
 /** The flight controller of a craft of three inches or more comes without soft grommets. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { inches } from '../words';
+
+/** m: three inches, which are sold as 76 mm as well. */
+const three = 76e-3;
 
 export default check({
   id: 'flight-controller-hard-mounted',
@@ -10,10 +14,10 @@ export default check({
   severity: 'information',
   why: 'Vibration that reaches the gyro makes the motors hot and the craft twitch.',
   remedy: 'Add soft grommets for its holes.',
-  source: 'documentation of widely used open flight firmware on soft mounting',
+  source: 'documentation of widely used open flight firmware on soft mounting; from three inches on: common practice',
   needs: { soft: 'flight-controller.grommets', size: 'propellers.size' },
   judge({ soft, size }) {
-    if (soft.value || size.value.diameter < 0.0759) return undefined;
+    if (soft.value || fallsShort(size.value.diameter, three)) return undefined;
     return {
       at: soft,
       with: [{ fact: size, says: `${inches(size.value.diameter)} propellers` }],

@@ -1,8 +1,9 @@
 /** The screws go deeper into the motor than its thread and cut the winding. */
 import { engagement, leastEngagement, lengthFor, usualDepth } from '../../plan/motor-screw';
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { screwFix, screwName } from '../screw-words';
-import { millimetres } from '../words';
+import { apart, millimetres } from '../words';
 
 export default check({
   id: 'motor-screw-into-winding',
@@ -24,7 +25,8 @@ export default check({
     const most = depth?.value ?? usualDepth(screw.value.thread);
     if (most === undefined) return undefined;
     const inside = engagement(screw.value.length, arm.value, washer?.value, soft?.value);
-    if (inside <= most + 1e-6) return undefined;
+    if (!exceeds(inside, most)) return undefined;
+    const [deep, there] = apart(millimetres, inside, most);
     const better = lengthFor(leastEngagement(screw.value.thread), most, arm.value, washer?.value, soft?.value);
     const way =
       better === undefined
@@ -37,7 +39,7 @@ export default check({
         ...(depth ? [{ fact: depth, says: `the motor has ${millimetres(depth.value)} of thread` }] : []),
       ],
       severity: depth ? 'error' : 'warning',
-      message: `${screwName(screw.value)} through ${millimetres(arm.value)} of arm goes ${millimetres(inside)} into the motor; ${depth ? `it has ${millimetres(most)} of thread` : `${millimetres(most)} of thread is usual, and the motor does not say (\`thread-depth\`)`}. It would cut the winding. ${way}`,
+      message: `${screwName(screw.value)} through ${millimetres(arm.value)} of arm goes ${deep} into the motor; ${depth ? `it has ${there} of thread` : `${there} of thread is usual, and the motor does not say (\`thread-depth\`)`}. It would cut the winding. ${way}`,
       fixes: better === undefined ? [] : screwFix(screw, better),
     };
   },

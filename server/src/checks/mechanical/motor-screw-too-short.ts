@@ -1,8 +1,9 @@
 /** The screws reach too little thread in the motor. */
 import { engagement, leastEngagement, lengthFor, poorEngagement, usualDepth } from '../../plan/motor-screw';
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { screwFix, screwName } from '../screw-words';
-import { millimetres } from '../words';
+import { apart, millimetres } from '../words';
 
 export default check({
   id: 'motor-screw-too-short',
@@ -18,8 +19,9 @@ export default check({
     const { thread, length } = screw.value;
     const inside = engagement(length, arm.value, washer?.value, soft?.value);
     const least = leastEngagement(thread);
-    if (inside >= least - 1e-6) return undefined;
-    const poor = inside < poorEngagement(thread) - 1e-6;
+    if (!fallsShort(inside, least)) return undefined;
+    const poor = fallsShort(inside, poorEngagement(thread));
+    const [held, wanted] = apart(millimetres, inside, least);
     const most = depth?.value ?? usualDepth(thread);
     const better = most === undefined ? undefined : lengthFor(least, most, arm.value, washer?.value, soft?.value);
     const way =
@@ -35,7 +37,7 @@ export default check({
       message:
         inside <= 0
           ? `${screwName(screw.value)} does not reach the motor through ${millimetres(arm.value)} of arm. ${way}`
-          : `${screwName(screw.value)} through ${millimetres(arm.value)} of arm holds the motor by ${millimetres(inside)} of thread; M${thread} wants ${millimetres(least)}. It works loose. ${way}`,
+          : `${screwName(screw.value)} through ${millimetres(arm.value)} of arm holds the motor by ${held} of thread; M${thread} wants ${wanted}. It works loose. ${way}`,
       fixes: better === undefined ? [] : screwFix(screw, better),
     };
   },

@@ -1,7 +1,8 @@
 /** The wires of the motors are shorter than the way along the arm to a board in the middle. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { millimetres } from '../words';
+import { apart, millimetres } from '../words';
 
 export default check({
   id: 'motor-wires-too-short',
@@ -15,11 +16,12 @@ export default check({
   when: (craft) => craft.roles.esc !== undefined && craft.roles.esc.type?.value !== 'single',
   judge({ wires, wheelbase }) {
     const way = wheelbase.value / 2 - 25e-3;
-    if (wires.value >= way - 1e-6) return undefined;
+    if (!fallsShort(wires.value, way)) return undefined;
+    const [long, wanted] = apart(millimetres, wires.value, way);
     return {
       at: wires,
       with: [{ fact: wheelbase, says: `${millimetres(wheelbase.value)} between opposite motors` }],
-      message: `The motor wires are ${millimetres(wires.value)} long; from the motor to the board in the middle it is about ${millimetres(way)}. Lengthen them with the same gauge, or take motors with longer wires.`,
+      message: `The motor wires are ${long} long; from the motor to the board in the middle it is about ${wanted}. Lengthen them with the same gauge, or take motors with longer wires.`,
     };
   },
   bad: `

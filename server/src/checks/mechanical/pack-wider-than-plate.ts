@@ -1,5 +1,6 @@
 /** The pack is much wider than the plate it lies on. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -15,7 +16,7 @@ export default check({
   judge({ pack, plate }) {
     const wide = Math.min(pack.value.length, pack.value.width);
     const room = Math.min(plate.value.length, plate.value.width);
-    if (wide <= room + 10e-3 + 1e-6) return undefined;
+    if (!exceeds(wide, room + 10e-3)) return undefined;
     return {
       at: pack,
       with: [{ fact: plate, says: `the plate is ${millimetres(room)} wide` }],

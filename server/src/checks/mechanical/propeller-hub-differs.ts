@@ -1,5 +1,6 @@
 /** The propeller's hub is made for another shaft: other size, or another way of holding it. */
 import type { Shaft } from '../../text/notation/shaft';
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -11,7 +12,7 @@ const held = (shaft: Shaft): string =>
       : `two M2 screws${shaft.diameter === undefined ? '' : ` round a ${millimetres(shaft.diameter)} shaft`}`;
 
 const differ = (a: number | undefined, b: number | undefined): boolean =>
-  a !== undefined && b !== undefined && Math.abs(a - b) > 0.06e-3;
+  a !== undefined && b !== undefined && exceeds(Math.abs(a - b), 0.06e-3);
 
 export default check({
   id: 'propeller-hub-differs',
@@ -22,7 +23,7 @@ export default check({
   why: 'A propeller that is not held by what it was made for flies off or does not go on at all.',
   remedy: 'Take the same propeller with the hub for this motor; both often exist under one name. Never drill a hub.',
   source:
-    'common practice: press fits of 1.0, 1.5 and 2.0 mm, two M2 screws 5 mm apart, or a 5 mm hole for an M5 shaft',
+    'common practice: press fits of 1.0, 1.5 and 2.0 mm, two M2 screws 5 mm apart, or a 5 mm hole for an M5 shaft; 0.06 mm for how exactly a bore is named',
   needs: { bore: 'propellers.bore', shaft: 'motors.shaft' },
   judge({ bore, shaft }) {
     const hub = bore.value;

@@ -1,7 +1,8 @@
 /** The shaft ends before the nut's locking ring has thread. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { millimetres } from '../words';
+import { apart, millimetres } from '../words';
 
 export default check({
   id: 'propeller-nut-short-of-thread',
@@ -17,12 +18,12 @@ export default check({
   judge({ shaft, hub, kind }) {
     if (kind.value.is !== 'threaded' || Math.abs(kind.value.diameter - 5e-3) > 1e-6) return undefined;
     const left = shaft.value - hub.value;
-    if (left >= 5e-3 - 1e-6) return undefined;
+    if (!fallsShort(left, 5e-3)) return undefined;
     return {
       at: hub,
       with: [{ fact: shaft, says: `${millimetres(shaft.value)} of shaft stand free` }],
-      danger: left < 3e-3 ? 'blades' : undefined,
-      message: `A hub of ${millimetres(hub.value)} leaves ${millimetres(left)} of the ${millimetres(shaft.value)} shaft; an M5 lock nut is 5 mm high. Its ring does not hold. Use a thinner hub, a flat nut, or a longer shaft.`,
+      danger: fallsShort(left, 3e-3) ? 'blades' : undefined,
+      message: `A hub of ${millimetres(hub.value)} leaves ${apart(millimetres, left, 5e-3)[0]} of the ${millimetres(shaft.value)} shaft; an M5 lock nut is 5 mm high. Its ring does not hold. Use a thinner hub, a flat nut, or a longer shaft.`,
     };
   },
   bad: `

@@ -1,4 +1,5 @@
 /** The propeller touches its duct, or leaves so much air that the duct does nothing. */
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -17,19 +18,19 @@ export default check({
     const side = (duct.value - size.value.diameter) / 2;
     const base = { at: size, with: [{ fact: duct, says: `the duct is ${millimetres(duct.value)} wide inside` }] };
     const best = millimetres(duct.value - 2e-3);
-    if (side <= 1e-6)
+    if (!exceeds(side, 0))
       return {
         ...base,
         danger: 'blades' as const,
         message: `The propeller is ${millimetres(size.value.diameter)} across, the duct ${millimetres(duct.value)}; it does not turn. Use a duct propeller of about ${best}.`,
       };
-    if (side < 0.5e-3 - 1e-6)
+    if (fallsShort(side, 0.5e-3))
       return {
         ...base,
         severity: 'warning' as const,
-        message: `There is ${millimetres(side, 2)} between propeller and duct on each side; it rubs as soon as the duct flexes. Use a duct propeller of about ${best}.`,
+        message: `There is ${millimetres(side, 1)} between propeller and duct on each side; it rubs as soon as the duct flexes. Use a duct propeller of about ${best}.`,
       };
-    if (side > 3e-3 + 1e-6)
+    if (exceeds(side, 3e-3))
       return {
         ...base,
         severity: 'information' as const,

@@ -1,6 +1,7 @@
 /** Neighbouring propellers come too close to one another, by where the motors are. */
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { inches, millimetres } from '../words';
+import { apart, inches, millimetres } from '../words';
 
 export default check({
   id: 'propeller-tips-meet',
@@ -15,18 +16,17 @@ export default check({
   needs: { gap: 'worked.propeller-gap', size: 'propellers.size' },
   judge({ gap, size }) {
     const { gap: room, axes, assumed, rests } = gap.value;
-    const least = Math.max(2e-3, 0);
-    if (room >= 6e-3 - 1e-6) return undefined;
-    const touching = room < least;
-    const most = axes - 6e-3;
+    if (!fallsShort(room, 6e-3)) return undefined;
+    const touching = fallsShort(room, 2e-3);
     const name = size.value.diameter < 0.051 ? millimetres : inches;
+    const [flown, most] = apart(name, size.value.diameter, axes - 6e-3);
     const ground = assumed ? ' The frame does not say its geometry; a true X was taken.' : '';
     return {
       at: size,
       with: [{ fact: rests, says: `neighbouring motors are ${millimetres(axes)} apart` }],
       severity: touching && !assumed ? 'error' : 'warning',
       danger: touching ? 'blades' : undefined,
-      message: `${room < 0 ? `Two ${name(size.value.diameter)} propellers overlap by ${millimetres(-room)}` : `Between two ${name(size.value.diameter)} propellers remain ${millimetres(room)}`}: neighbouring motors are ${millimetres(axes)} apart.${ground} ${room < 2e-3 ? 'They strike one another.' : 'Arms flex by that much.'} Use propellers of at most ${name(most)}, or a larger frame.`,
+      message: `${room < 0 ? `Two ${flown} propellers overlap by ${millimetres(-room)}` : `Between two ${flown} propellers remain ${millimetres(room)}`}: neighbouring motors are ${millimetres(axes)} apart.${ground} ${touching ? 'They strike one another.' : 'Arms flex by that much.'} Use propellers of at most ${most}, or a larger frame.`,
     };
   },
   bad: `

@@ -1,9 +1,12 @@
 /** The propeller is larger than the frame's maker allows. */
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
-import { inches, millimetres } from '../words';
+import { apart, inches, millimetres } from '../words';
 
 /** m: propellers sold as 5 and 5.1 in fly on the same frames. Common practice. */
-const leeway = 0.1 * 0.0254 + 1e-6;
+const leeway = 0.1 * 0.0254;
+/** m: what is lost between inches and millimetres. */
+const rounding = 0.2e-3;
 
 export default check({
   id: 'propeller-too-large-for-frame',
@@ -18,19 +21,21 @@ export default check({
   may: { gap: 'worked.propeller-gap' },
   judge({ size, limit, gap }) {
     const over = size.value.diameter - limit.value;
-    if (over <= 0.2e-3) return undefined;
+    if (!exceeds(over, rounding)) return undefined;
     const name = size.value.diameter < 0.051 ? millimetres : inches;
+    const [flown, most] = apart(name, size.value.diameter, limit.value);
+    const little = !exceeds(over, leeway);
     const room =
       gap && gap.value.gap >= 0
         ? ` By the position of the motors ${millimetres(gap.value.gap)} remain between the tips.`
         : '';
-    const roomy = gap !== undefined && gap.value.gap >= 5e-3 && !gap.value.assumed;
+    const roomy = gap !== undefined && !fallsShort(gap.value.gap, 5e-3) && !gap.value.assumed;
     return {
       at: size,
       with: [{ fact: limit, says: `the frame takes up to ${name(limit.value)}` }],
-      severity: over <= leeway || roomy ? 'warning' : 'error',
-      danger: over <= leeway || roomy ? undefined : 'blades',
-      message: `Propellers of ${name(size.value.diameter)} on a frame that takes up to ${name(limit.value)}.${room} Use ${name(limit.value)} propellers, or measure the gap to body, battery and one another before the first flight.`,
+      severity: little || roomy ? 'warning' : 'error',
+      danger: little || roomy ? undefined : 'blades',
+      message: `Propellers of ${flown} on a frame that takes up to ${most}.${room} Use ${most} propellers, or measure the gap to body, battery and one another before the first flight.`,
     };
   },
   bad: `

@@ -1,5 +1,6 @@
 /** The screws of the stack are thicker than the holes of a board, or rattle in them without grommets. */
 import type { Fact } from '../../build/fact';
+import { exceeds } from '../beyond';
 import type { Verdict } from '../check';
 import { check } from '../check';
 import { millimetres } from '../words';
@@ -11,7 +12,8 @@ export default check({
   severity: 'error',
   why: 'A hole must never be drilled larger: copper layers lie close to it and short to the screw.',
   remedy: 'Take screws for the holes of the board, with the grommets that belong to it.',
-  source: 'common practice: 2 mm holes for M2, 3 mm with an M2 grommet, 4 mm with an M3 grommet',
+  source:
+    'common practice: 2 mm holes for M2, 3 mm with an M2 grommet, 4 mm with an M3 grommet; up to 1.2 mm of play without',
   needs: { screw: 'worked.stack-screw' },
   may: {
     controller: 'flight-controller.hole',
@@ -29,14 +31,14 @@ export default check({
         with: [{ fact: hole, says: `the ${name} has ${millimetres(hole.value)} holes` }],
         apart: name,
       };
-      if (thread > hole.value + 1e-6)
+      if (exceeds(thread, hole.value))
         return [
           {
             ...base,
             message: `M${screw.value.thread} screws do not pass the ${millimetres(hole.value)} holes of the ${name}. Use thinner screws with matching standoffs, never a drill.`,
           },
         ];
-      if (hole.value - thread > 1.2e-3 && grommets === false)
+      if (exceeds(hole.value - thread, 1.2e-3) && grommets === false)
         return [
           {
             ...base,

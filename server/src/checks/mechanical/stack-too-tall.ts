@@ -1,7 +1,8 @@
 /** The boards with their gaps are taller than the free height between the plates. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { millimetres } from '../words';
+import { apart, millimetres } from '../words';
 
 export default check({
   id: 'stack-too-tall',
@@ -16,13 +17,14 @@ export default check({
   judge({ height, room }) {
     const tall = height.value;
     const wanted = tall + 5e-3;
-    if (wanted <= room.value + 1e-6) return undefined;
-    const over = tall > room.value + 1e-6;
+    if (!exceeds(wanted, room.value)) return undefined;
+    const over = exceeds(tall, room.value);
+    const [wants, gives] = apart(millimetres, wanted, room.value);
     return {
       at: height,
       with: [{ fact: room, says: `the frame gives ${millimetres(room.value)}` }],
       severity: over ? 'error' : 'warning',
-      message: `The boards stand ${millimetres(tall)} high with the gap between them; with 3 mm below and 2 mm above that wants ${millimetres(wanted)}, and the frame gives ${millimetres(room.value)}. ${over ? 'They do not fit.' : 'Plugs and solder joints may touch the plates.'} Use longer standoffs or flatter boards.`,
+      message: `The boards stand ${millimetres(tall)} high with the gap between them; with 3 mm below and 2 mm above that wants ${wants}, and the frame gives ${gives}. ${over ? 'They do not fit.' : 'Plugs and solder joints may touch the plates.'} Use longer standoffs or flatter boards.`,
     };
   },
   bad: `

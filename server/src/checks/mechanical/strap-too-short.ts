@@ -1,5 +1,6 @@
 /** The strap is too short for the pack, or leaves too little to hold. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -17,8 +18,8 @@ export default check({
     const { length, width, height } = pack.value;
     const round = 2 * (Math.min(length, width) + (height ?? 0));
     const left = strap.value - round;
-    if (left >= 60e-3 - 1e-6) return undefined;
-    const short = left < 40e-3 - 1e-6;
+    if (!fallsShort(left, 60e-3)) return undefined;
+    const short = fallsShort(left, 40e-3);
     return {
       at: strap,
       with: [{ fact: pack, says: `${millimetres(round)} round the pack` }],

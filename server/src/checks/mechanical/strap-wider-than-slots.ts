@@ -1,5 +1,6 @@
 /** The strap is wider than the slots of the frame. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { millimetres } from '../words';
 
@@ -10,10 +11,10 @@ export default check({
   severity: 'warning',
   why: 'A folded strap lies on its edge, frays on the carbon and slips.',
   remedy: 'Take a strap as wide as the slots.',
-  source: 'geometry of strap and slot',
+  source: 'geometry of strap and slot; half a millimetre for how webbing varies: common practice',
   needs: { strap: 'strap.width', slots: 'frame.strap-width' },
   judge({ strap, slots }) {
-    if (strap.value <= slots.value + 0.5e-3) return undefined;
+    if (!exceeds(strap.value, slots.value + 0.5e-3)) return undefined;
     return {
       at: strap,
       with: [{ fact: slots, says: `the slots are ${millimetres(slots.value)} wide` }],

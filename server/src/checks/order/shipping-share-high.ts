@@ -2,8 +2,9 @@
 
 import { worked } from '../../plan/worked';
 import { money, plainMoney } from '../../text/notation/money';
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { percent } from '../words';
+import { apart, percent } from '../words';
 
 export default check({
   id: 'shipping-share-high',
@@ -19,11 +20,12 @@ export default check({
     const priced = order.value.said?.priced;
     if (!priced || priced.goods === 0) return undefined;
     const share = priced.shipping / priced.goods;
-    if (share <= 0.08) return undefined;
+    const [paid, usual] = apart(percent, share, 0.08);
+    if (!exceeds(share, 0.08)) return undefined;
     return {
       at: order.value.needs.find((need) => need.from)?.from,
-      severity: share > 0.15 ? 'warning' : 'information',
-      message: `Shipping is ${percent(share)} of this order: ${plainMoney(priced.shipping)} for goods of ${money(priced.goods, order.value.order.currency)}. Buy from fewer shops or order with a friend; \`dryfit order\` finds the cheapest split.`,
+      severity: exceeds(share, 0.15) ? 'warning' : 'information',
+      message: `Shipping is ${paid} of this order: ${plainMoney(priced.shipping)} for goods of ${money(priced.goods, order.value.order.currency)}; ${usual} is the most that is usual. Buy from fewer shops or order with a friend; \`dryfit order\` finds the cheapest split.`,
     };
   },
   bad: `

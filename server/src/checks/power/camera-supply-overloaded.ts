@@ -1,7 +1,8 @@
 /** The camera takes more than the transmitter gives it. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { amperes } from '../words';
+import { amperes, apart } from '../words';
 
 export default check({
   id: 'camera-supply-overloaded',
@@ -15,14 +16,15 @@ export default check({
   when: (craft) => craft.said.wiring?.entries.get('camera')?.power?.value.of === 'video-transmitter',
   judge({ camera, gives }, craft) {
     const rail = craft.said.wiring?.entries.get('camera')?.power;
-    if (rail?.value.of !== 'video-transmitter' || camera.value <= gives.value) return undefined;
+    if (rail?.value.of !== 'video-transmitter' || !exceeds(camera.value, gives.value)) return undefined;
+    const [draws, gets] = apart(amperes, camera.value, gives.value);
     return {
       at: rail,
       with: [
         { fact: gives, says: `it gives ${gives.text}` },
         { fact: camera, says: `the camera draws ${camera.text}` },
       ],
-      message: `The camera draws ${amperes(camera.value)} from the transmitter, which gives ${amperes(gives.value)}. Feed it from the flight controller.`,
+      message: `The camera draws ${draws} from the transmitter, which gives ${gets}. Feed it from the flight controller.`,
     };
   },
   bad: `

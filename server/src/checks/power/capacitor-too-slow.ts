@@ -1,7 +1,8 @@
 /** The capacitor has long legs or is not of the low-ESR kind. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { millimetres } from '../words';
+import { apart, millimetres } from '../words';
 
 export default check({
   id: 'capacitor-too-slow',
@@ -15,11 +16,11 @@ export default check({
   may: { leads: 'capacitor.leads', fast: 'capacitor.low-esr' },
   when: (craft) => craft.roles.capacitor?.leads !== undefined || craft.roles.capacitor?.['low-esr'] !== undefined,
   judge({ leads, fast }) {
-    const long = leads !== undefined && leads.value > 20e-3 + 1e-6;
+    const long = leads !== undefined && exceeds(leads.value, 20e-3);
     if (long)
       return {
         at: leads,
-        message: `Legs of ${millimetres(leads.value)} keep the capacitor from catching spikes; 20 mm is the most that works. Move it to the battery pads, or use twisted thick wire.`,
+        message: `Legs of ${apart(millimetres, leads.value, 20e-3)[0]} keep the capacitor from catching spikes; 20 mm is the most that works. Move it to the battery pads, or use twisted thick wire.`,
       };
     if (fast?.value === false)
       return {

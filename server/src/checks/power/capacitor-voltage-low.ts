@@ -1,5 +1,6 @@
 /** The rated voltage of the bulk capacitor is close to or below the full pack. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { ratio, volts } from '../words';
 
@@ -17,19 +18,19 @@ export default check({
     const share = rated.value / full.value;
     const base = { at: rated, with: [{ fact: full, says: `${volts(full.value)} full` }] };
     const better = volts([16, 25, 35, 50, 63, 80].find((value) => value >= 1.5 * full.value) ?? 100);
-    if (share < 1.1 - 1e-9)
+    if (fallsShort(share, 1.1))
       return {
         ...base,
-        message: `A ${rated.text} capacitor on a pack of ${volts(full.value)}: ${share < 1 ? 'it is above its rating as soon as it is plugged in' : 'braking alone lifts it above its rating'}. It vents. Use one for ${better}.`,
+        message: `A ${rated.text} capacitor on a pack of ${volts(full.value)}: ${fallsShort(share, 1) ? 'it is above its rating as soon as it is plugged in' : 'braking alone lifts it above its rating'}. It vents. Use one for ${better}.`,
       };
-    if (share < 1.3 - 1e-9)
+    if (fallsShort(share, 1.3))
       return {
         ...base,
         severity: 'warning',
         danger: undefined,
         message: `A ${rated.text} capacitor on a pack of ${volts(full.value)} has ${ratio((share - 1) * 100)} % to spare; braking spikes go above that. Use one for ${better}.`,
       };
-    if (share < 1.5 - 1e-9)
+    if (fallsShort(share, 1.5))
       return {
         ...base,
         severity: 'information',

@@ -1,5 +1,6 @@
 /** The firmware reads the ESC's current sensor with another scale than the ESC has. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { write } from '../edit';
 import { ratio } from '../words';
@@ -11,7 +12,8 @@ export default check({
   severity: 'warning',
   why: 'Consumed capacity and the warning that rests on it are off by the ratio of the two scales.',
   remedy: 'Set the scale of the ESC in the firmware; then correct it by what is charged back.',
-  source: 'published board pages with scales of 100, 179 and 400 mV per 10 A, as reported',
+  source:
+    'published board pages with scales of 100, 179 and 400 mV per 10 A, as reported; a tenth of leeway, as scales are corrected by what is charged back: common practice',
   needs: { esc: 'esc.sensor-scale' },
   may: { set: 'setup.sensor-scale', own: 'flight-controller.sensor-scale' },
   when: (craft) =>
@@ -19,7 +21,7 @@ export default check({
     craft.roles['flight-controller']?.['sensor-scale'] !== undefined,
   judge({ esc, set, own }) {
     const used = set ?? own;
-    if (!used || used.value <= 0 || Math.abs(used.value / esc.value - 1) <= 0.1 + 1e-9) return undefined;
+    if (!used || used.value <= 0 || !exceeds(Math.abs(used.value / esc.value - 1), 0.1)) return undefined;
     const off =
       esc.value > used.value
         ? `${ratio(esc.value / used.value)} times too high`

@@ -1,6 +1,6 @@
 /** The motors draw more at full throttle than a channel of the ESC stands. */
 import { check } from '../check';
-import { amperes } from '../words';
+import { amperes, apart } from '../words';
 
 /** An ESC without a burst rating still stands a little more for the seconds of a punch. Common practice. */
 const bareBurst = 1.25;
@@ -30,8 +30,10 @@ export default check({
     const shortWords = burst
       ? `${amperes(burst.value.current)}${burst.value.duration ? ` for ${Number(burst.value.duration.toFixed(0))} s` : ' for a short time'}`
       : '';
-    const rated = `A channel of the ESC is rated for ${amperes(rating.value)}${shortWords ? `, ${shortWords}` : ''}`;
-    const model = `the model gives about ${amperes(typical)}, up to ${amperes(high)}, for one motor at full throttle on a full pack${share < 1 ? ' with the throttle limit' : ''}`;
+    const [allowed, usual] = apart(amperes, rating.value, typical);
+    const most = amperes(high) === allowed ? apart(amperes, high, rating.value)[0] : amperes(high);
+    const rated = `A channel of the ESC is rated for ${allowed}${shortWords ? `, ${shortWords}` : ''}`;
+    const model = `the model gives about ${usual}, up to ${most}, for one motor at full throttle on a full pack${share < 1 ? ' with the throttle limit' : ''}`;
     const base = {
       at: rating,
       with: [{ fact: drawn, says: `this motor with its propeller draws about ${amperes(typical)}` }],

@@ -1,8 +1,9 @@
 /** The regulators of the flight controller draw more through the cable than its contacts carry. */
 import { cellVoltage } from '../../plan/cell-voltage';
 import { joinsBoards } from '../../plan/craft-harness';
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { amperes, watts } from '../words';
+import { amperes, apart, watts } from '../words';
 
 export default check({
   id: 'harness-contact-overloaded',
@@ -23,13 +24,14 @@ export default check({
     const each = series?.value === 'PH 2.0' ? 2 : 1;
     const landing = cells.value.series * (own?.value ?? cellVoltage(chemistry?.value).landing);
     const current = rails.value.watts / 0.85 / landing / joined;
-    if (current <= each) return undefined;
+    if (!exceeds(current, each)) return undefined;
+    const [taken, made] = apart(amperes, current, each);
     return {
       at: harness.value.at,
       // The usual plug of eight carries every digital unit through one contact, a little above its rating.
-      severity: current <= 1.5 * each ? 'information' : undefined,
+      severity: exceeds(current, 1.5 * each) ? undefined : 'information',
       with: [{ fact: rails, says: `the rails are asked for ${watts(rails.value.watts)}` }],
-      message: `The rails are asked for ${watts(rails.value.watts)}, which at landing is ${amperes(current)} through ${joined === 1 ? 'one contact' : `each of ${joined} contacts`} made for ${amperes(each)}. Run a wire of its own to the flight controller, or use a plug with more battery contacts.`,
+      message: `The rails are asked for ${watts(rails.value.watts)}, which at landing is ${taken} through ${joined === 1 ? 'one contact' : `each of ${joined} contacts`} made for ${made}. Run a wire of its own to the flight controller, or use a plug with more battery contacts.`,
     };
   },
   bad: `

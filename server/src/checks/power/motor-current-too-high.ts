@@ -1,7 +1,8 @@
 /** The motor draws more at full throttle than its maker allows. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { amperes } from '../words';
+import { amperes, apart } from '../words';
 
 export default check({
   id: 'motor-current-too-high',
@@ -17,14 +18,15 @@ export default check({
     const share = Math.min(1, limit?.value ?? 1) ** 2;
     const typical = drawn.value.typical * share;
     const most = rating.value.current;
-    if (typical <= most) return undefined;
+    if (!exceeds(typical, most)) return undefined;
+    const [allowed, drawing] = apart(amperes, most, typical);
     // The model is off by about as much, and the pack sinks within the first second.
     const little = typical <= 1.15 * most;
     return {
       at: rating,
       severity: little ? 'information' : undefined,
       with: [{ fact: drawn, says: `about ${amperes(typical)} at full throttle` }],
-      message: `The motor may draw ${amperes(most)}${rating.value.duration ? ` for ${rating.value.duration} s` : ''}; the model gives about ${amperes(typical)} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
+      message: `The motor may draw ${allowed}${rating.value.duration ? ` for ${rating.value.duration} s` : ''}; the model gives about ${drawing} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
     };
   },
   bad: `

@@ -1,7 +1,8 @@
 /** The motor takes more power at full throttle than its maker allows. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { watts } from '../words';
+import { apart, watts } from '../words';
 
 export default check({
   id: 'motor-power-too-high',
@@ -19,10 +20,11 @@ export default check({
     if (!full.ok) return undefined;
     const share = Math.min(1, limit?.value ?? 1) ** 2;
     const taken = full.value.escCurrent * full.value.busVoltage * share;
-    if (taken <= rating.value) return undefined;
+    if (!exceeds(taken, rating.value)) return undefined;
+    const [allowed, drawn] = apart(watts, rating.value, taken);
     return {
       at: rating,
-      message: `The motor may take ${watts(rating.value)}; the model gives about ${watts(taken)} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
+      message: `The motor may take ${allowed}; the model gives about ${drawn} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
     };
   },
   bad: `

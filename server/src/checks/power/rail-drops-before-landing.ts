@@ -1,7 +1,8 @@
 /** A step-down rail needs more than the pack gives at landing. */
 import { cellVoltage } from '../../plan/cell-voltage';
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { volts } from '../words';
+import { apart, volts } from '../words';
 
 export default check({
   id: 'rail-drops-before-landing',
@@ -16,15 +17,21 @@ export default check({
   judge({ cells, rails, chemistry, own }) {
     const landing = cells.value.series * (own?.value ?? cellVoltage(chemistry?.value).landing);
     return rails.value.ledgers.flatMap((ledger) => {
-      if (ledger.boost || ledger.draws.length === 0 || landing >= ledger.volts + 1 || cells.value.series === 1)
+      if (
+        ledger.boost ||
+        ledger.draws.length === 0 ||
+        !fallsShort(landing, ledger.volts + 1) ||
+        cells.value.series === 1
+      )
         return [];
+      const [gives, needs] = apart(volts, landing, ledger.volts + 1);
       const devices = ledger.draws.map((draw) => draw.device.replaceAll('-', ' ')).join(' and ');
       return [
         {
           at: cells,
           with: [{ fact: rails, says: `the ${ledger.rail} rail feeds ${devices}` }],
           apart: ledger.rail,
-          message: `At landing this pack gives ${volts(landing)}; the ${ledger.rail} rail needs about ${volts(ledger.volts + 1)} and feeds ${devices}. It drops out in punches. Use a lower rail, one that can raise the voltage, or more cells.`,
+          message: `At landing this pack gives ${gives}; the ${ledger.rail} rail needs about ${needs} and feeds ${devices}. It drops out in punches. Use a lower rail, one that can raise the voltage, or more cells.`,
         },
       ];
     });

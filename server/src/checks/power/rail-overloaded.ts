@@ -1,7 +1,10 @@
 /** Devices take more from a regulator than it gives. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { amperes } from '../words';
+import { amperes, apart } from '../words';
+
+const nameOf = ({ device }: { readonly device: string }): string => device.replaceAll('-', ' ');
 
 export default check({
   id: 'rail-overloaded',
@@ -17,11 +20,12 @@ export default check({
   judge({ rails }) {
     return rails.value.ledgers.flatMap((ledger) => {
       const { limit, sum, draws } = ledger;
-      if (!limit || draws.length === 0 || sum <= 0.8 * limit.value) return [];
-      const over = sum > limit.value;
-      const assumed = draws.filter((draw) => !draw.known).map((draw) => draw.device.replaceAll('-', ' '));
+      if (!limit || draws.length === 0 || !exceeds(sum, 0.8 * limit.value)) return [];
+      const over = exceeds(sum, limit.value);
+      const [made, gives] = apart(amperes, sum, limit.value);
+      const assumed = draws.filter((draw) => !draw.known).map(nameOf);
       const largest = [...draws].sort((a, b) => b.current - a.current)[0]!;
-      const list = draws.map((draw) => `${draw.device.replaceAll('-', ' ')} ${amperes(draw.current)}`).join(', ');
+      const list = draws.map((draw) => `${nameOf(draw)} ${amperes(draw.current)}`).join(', ');
       // A figure that nobody said may be wrong: it must not stop a sound build.
       const severity = over
         ? assumed.length > 0
@@ -36,7 +40,7 @@ export default check({
           with: [{ fact: limit, says: `the ${ledger.rail} rail gives ${limit.text}` }],
           severity,
           apart: ledger.rail,
-          message: `The ${ledger.rail} rail gives ${amperes(limit.value)} over all its pads; ${list} make ${amperes(sum)}${over ? '. It will drop' : ', which leaves little'}${assumed.length > 0 ? ` (usual figures taken for ${assumed.join(', ')})` : ''}. Move the ${largest.device.replaceAll('-', ' ')} to another supply.`,
+          message: `The ${ledger.rail} rail gives ${gives} over all its pads; ${draws.length === 1 ? nameOf(largest) : `${list} make`} ${made}${over ? '. It will drop' : ', which leaves little'}${assumed.length > 0 ? ` (usual figures taken for ${assumed.join(', ')})` : ''}. Move the ${nameOf(largest)} to another supply.`,
         } as const,
       ];
     });

@@ -1,7 +1,8 @@
 /** All regulators together give more than the board allows. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
-import { watts } from '../words';
+import { apart, watts } from '../words';
 
 export default check({
   id: 'regulators-over-total',
@@ -13,10 +14,11 @@ export default check({
   source: 'manuals of published boards, as reported',
   needs: { rails: 'worked.rails', total: 'flight-controller.regulators-total' },
   judge({ rails, total }) {
-    if (rails.value.watts <= total.value) return undefined;
+    if (!exceeds(rails.value.watts, total.value)) return undefined;
+    const [asked, gives] = apart(watts, rails.value.watts, total.value);
     return {
       at: total,
-      message: `All rails together are asked for ${watts(rails.value.watts)}; the board gives ${watts(total.value)} in total. Feed the largest device from somewhere else.`,
+      message: `All rails together are asked for ${asked}; the board gives ${gives} in total. Feed the largest device from somewhere else.`,
     };
   },
   bad: `

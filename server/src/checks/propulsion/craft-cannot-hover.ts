@@ -1,7 +1,7 @@
 /** Full throttle lifts less than the craft weighs, or hardly more. */
 
 import { check } from '../check';
-import { grams, ratio } from '../words';
+import { apart, grams, ratio } from '../words';
 
 export default check({
   id: 'craft-cannot-hover',
@@ -17,12 +17,13 @@ export default check({
     if (!full.ok) return undefined;
     const lift = full.value.thrustToWeight.value;
     if (hover.ok && lift >= 1.5) return undefined;
+    const [lifts, wanted] = apart(ratio, lift, 1.5);
     const { high } = full.value.thrustToWeight;
     const weight = full.value.thrust.value / lift / 9.80665;
     return {
       at: kv,
       severity: high < 1.5 ? 'error' : 'warning',
-      message: `Full throttle on a full pack lifts about ${ratio(lift)} times the weight of ${grams(weight)}. ${lift < 1 ? 'It does not leave the ground.' : 'It can hardly climb or brake.'} Use larger propellers or motors, more cells, or carry less.`,
+      message: `Full throttle on a full pack lifts about ${lifts} times the weight of ${grams(weight)}${lift < 1.5 ? `; ${wanted} times is the least that can be flown` : ''}. ${lift < 1 ? 'It does not leave the ground.' : 'It can hardly climb or brake.'} Use larger propellers or motors, more cells, or carry less.`,
     };
   },
   bad: `

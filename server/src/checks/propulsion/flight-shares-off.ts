@@ -1,5 +1,6 @@
 /** The shares of hovering, cruising and punching do not make one flight. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { percent } from '../words';
 
@@ -10,7 +11,7 @@ export default check({
   severity: 'warning',
   why: 'The flight time rests on these shares.',
   remedy: 'Let the three add up to 100 %.',
-  source: 'arithmetic of the three shares',
+  source: 'arithmetic of the three shares; one percent of leeway, as three thirds are 99 %',
   needs: { hover: 'flight.hover', cruise: 'flight.cruise', punch: 'flight.punch' },
   when: (craft) =>
     craft.said.flight?.hover !== undefined &&
@@ -18,7 +19,7 @@ export default check({
     craft.said.flight.punch !== undefined,
   judge({ hover, cruise, punch }) {
     const sum = hover.value + cruise.value + punch.value;
-    if (Math.abs(sum - 1) <= 0.011) return undefined;
+    if (!exceeds(Math.abs(sum - 1), 0.01)) return undefined;
     return {
       at: punch,
       with: [

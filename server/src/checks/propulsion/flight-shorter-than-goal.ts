@@ -1,6 +1,8 @@
 /** The flight time as the craft is flown stays below the goal. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
+import { apart, minutes } from '../words';
 
 export default check({
   id: 'flight-shorter-than-goal',
@@ -17,13 +19,15 @@ export default check({
     if (!asFlown.ok) return undefined;
     const typical = asFlown.value.minutes.value;
     const wanted = goal.value / 60;
-    if (typical >= wanted) return undefined;
+    if (!fallsShort(typical, wanted)) return undefined;
     const { high } = asFlown.value.minutes;
+    const [lasts, goalSaid] = apart(minutes, typical, wanted);
+    const most = apart(minutes, high, wanted)[0];
     return {
       at: goal,
-      with: [{ fact: figures, says: `about ${typical.toFixed(1)} min on this pack` }],
+      with: [{ fact: figures, says: `about ${lasts} on this pack` }],
       severity: high < wanted ? 'warning' : 'information',
-      message: `As it is flown this pack lasts about ${typical.toFixed(1)} min, up to ${high.toFixed(1)}; ${wanted.toFixed(1)} min are wanted. A larger pack helps as long as its weight does not eat the gain; a flatter propeller and less weight help always.`,
+      message: `As it is flown this pack lasts about ${lasts}, up to ${most}; ${goalSaid} are wanted. A larger pack helps as long as its weight does not eat the gain; a flatter propeller and less weight help always.`,
     };
   },
   bad: `

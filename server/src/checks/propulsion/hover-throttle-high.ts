@@ -1,7 +1,7 @@
 /** The craft needs much of its throttle only to hover. */
 
 import { check } from '../check';
-import { percent } from '../words';
+import { apart, percent } from '../words';
 
 export default check({
   id: 'hover-throttle-high',
@@ -19,11 +19,12 @@ export default check({
     const [fine, much] = duct ? [0.5, 0.6] : [0.45, 0.55];
     const throttle = hover.value.throttle.value;
     if (throttle <= fine) return undefined;
+    const [needed, reserved] = apart(percent, throttle, fine);
     const { low } = hover.value.throttle;
     return {
       at: kv,
       severity: low > much ? 'warning' : 'information',
-      message: `The craft hovers at about ${percent(throttle)} throttle (typically from ${percent(low)} on); ${percent(fine)} is the most that leaves a reserve for wind and turns. Save weight, or use more propeller, motor or cells.`,
+      message: `The craft hovers at about ${needed} throttle (typically from ${percent(low)} on); ${reserved} is the most that leaves a reserve for wind and turns. Save weight, or use more propeller, motor or cells.`,
     };
   },
   bad: `

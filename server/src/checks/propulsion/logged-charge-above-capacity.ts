@@ -1,5 +1,6 @@
 /** A logged flight used more than the capacity of the pack. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -9,13 +10,13 @@ export default check({
   severity: 'warning',
   why: 'Either the pack was flown below empty, which ruins it, or the figure belongs to another pack.',
   remedy: 'Land earlier, or correct the figure.',
-  source: 'arithmetic; a tenth of leeway for packs above their label',
+  source: 'arithmetic; 2 % of leeway for what a charger measures',
   needs: { used: 'flight.logged.used', capacity: 'pack.capacity' },
   when: (craft, pack) =>
     craft.said.flight?.logged?.used !== undefined &&
     (craft.said.flight.pack?.value ?? craft.packs[0]?.name) === pack?.name,
   judge({ used, capacity }) {
-    if (used.value <= capacity.value * 1.02) return undefined;
+    if (!exceeds(used.value, capacity.value * 1.02)) return undefined;
     return {
       with: [{ fact: capacity, says: `it holds ${capacity.text}` }],
       message: `${used.text} were charged back into a pack of ${capacity.text}. It was flown below empty, or the figure belongs to another pack. Land earlier, or correct it.`,

@@ -1,8 +1,9 @@
 /** The mean current that was logged is too small to keep the craft in the air. */
 import { airAt, idealHoverPower } from '../../physics';
 import { motorCount } from '../../plan/weight';
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { amperes, watts } from '../words';
+import { amperes, apart, watts } from '../words';
 
 export default check({
   id: 'logged-current-impossible',
@@ -26,11 +27,12 @@ export default check({
     const density = airAt(craft.said.flight?.altitude?.value ?? 0).density;
     const least = motors * idealHoverPower(thrust, size.value.diameter, density);
     const taken = logged.value * full.value;
-    if (taken >= least) return undefined;
+    if (!fallsShort(taken, least)) return undefined;
+    const [has, wants] = apart(watts, taken, least);
     return {
       at: logged,
       with: [{ fact: size, says: 'with these propellers' }],
-      message: `A mean of ${logged.text} is at most ${watts(taken)}; to hold this weight with these propellers takes ${watts(least)} even without any loss, ${amperes(least / full.value)}. The current sensor reads too low, or the weight is wrong. Correct its scale by what is charged back.`,
+      message: `A mean of ${logged.text} is at most ${has}; to hold this weight with these propellers takes ${wants} even without any loss, ${apart(amperes, least / full.value, logged.value)[0]}. The current sensor reads too low, or the weight is wrong. Correct its scale by what is charged back.`,
     };
   },
   bad: `

@@ -1,5 +1,6 @@
 /** Height and heat of the flying place make the air noticeably thinner than at sea level. */
 import { airAt } from '../../physics';
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { percent } from '../words';
 
@@ -10,14 +11,14 @@ export default check({
   severity: 'information',
   why: 'Thrust falls with the density of the air, and the motors turn faster for it.',
   remedy: 'Plan more thrust to weight, or less load.',
-  source: 'US Standard Atmosphere 1976',
+  source: 'US Standard Atmosphere 1976; said below 92 % of the density at sea level: common practice',
   needs: {},
   may: { height: 'flight.altitude', warmth: 'flight.temperature' },
   when: (craft) => craft.said.flight?.altitude !== undefined || craft.said.flight?.temperature !== undefined,
   judge({ height, warmth }) {
     const density = airAt(height?.value ?? 0, warmth && warmth.value + 273.15).density;
     const share = density / airAt().density;
-    if (share >= 0.92) return undefined;
+    if (!fallsShort(share, 0.92)) return undefined;
     const at = height && height.value > 300 ? height : (warmth ?? height);
     return {
       at,

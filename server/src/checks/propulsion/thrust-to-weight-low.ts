@@ -1,7 +1,7 @@
 /** Thrust to weight is below what craft of this class need. */
 import { thrustTargetOf } from '../../plan/class-habits';
 import { check } from '../check';
-import { grams, ratio } from '../words';
+import { apart, grams, ratio } from '../words';
 
 export default check({
   id: 'thrust-to-weight-low',
@@ -22,11 +22,13 @@ export default check({
     const { high } = full.value.thrustToWeight;
     const weight = full.value.thrust.value / typical / 9.80665;
     const sure = high < target.least;
+    const [lifts, wanted] = apart(ratio, typical, target.least);
+    const most = apart(ratio, high, target.least)[0];
     return {
       at: kv,
       with: [{ fact: craft, says: `${craft.text} wants ${ratio(target.least)} at least` }],
       severity: sure ? 'warning' : 'information',
-      message: `Full throttle on a full pack lifts about ${ratio(typical)} times the weight of ${grams(weight)} (typically up to ${ratio(high)}); ${craft.text} wants ${ratio(target.least)} at least, and usually flies ${ratio(target.usual[0])} to ${ratio(target.usual[1])}. Carry less, or use more cells, motor or propeller.`,
+      message: `Full throttle on a full pack lifts about ${lifts} times the weight of ${grams(weight)} (typically up to ${most}); ${craft.text} wants ${wanted} at least, and usually flies ${ratio(target.usual[0])} to ${ratio(target.usual[1])}. Carry less, or use more cells, motor or propeller.`,
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** At full throttle the tips of the propellers come near the speed of sound. */
 
 import { check } from '../check';
+import { apart } from '../words';
 
 export default check({
   id: 'tip-speed-high',
@@ -17,10 +18,11 @@ export default check({
     if (!full.ok) return undefined;
     const mach = full.value.tipMach * Math.min(1, limit?.value ?? 1);
     if (mach <= 0.7) return undefined;
+    const [tips, fine] = apart((value, more = 0) => value.toFixed(2 + more), mach, 0.7);
     return {
       at: kv,
       severity: mach > 0.8 ? 'warning' : 'information',
-      message: `At full throttle the propeller tips reach about ${mach.toFixed(2)} of the speed of sound. From there on they make noise instead of thrust. Use lower Kv, fewer cells or smaller propellers, or limit the throttle.`,
+      message: `At full throttle the propeller tips reach about ${tips} of the speed of sound. From ${fine} on they make noise instead of thrust. Use lower Kv, fewer cells or smaller propellers, or limit the throttle.`,
     };
   },
   bad: `

@@ -1,6 +1,7 @@
 /** The video transmitter sends on the band of the radio control. */
 import { bandSpan } from '../../plan/link-bands';
 import { channelOf } from '../../plan/video-channels';
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { megahertz } from '../words';
 
@@ -11,7 +12,7 @@ export default check({
   severity: 'warning',
   why: "A transmitter a hand's width away drowns the receiver, and the link is lost first.",
   remedy: 'Keep control and picture on different bands.',
-  source: 'common practice',
+  source: 'common practice: 50 MHz on either side',
   needs: { channel: 'video-transmitter.channel', receiver: 'receiver.band' },
   when: (craft) => {
     const channel = craft.roles['video-transmitter']?.channel;
@@ -22,7 +23,7 @@ export default check({
     if (at.is !== 'known') return undefined;
     const hertz = at.megahertz * 1e6;
     const shared = receiver.items.filter(
-      (item) => hertz > bandSpan(item.value)[0] - 50e6 && hertz < bandSpan(item.value)[1] + 50e6,
+      (item) => exceeds(hertz, bandSpan(item.value)[0] - 50e6) && fallsShort(hertz, bandSpan(item.value)[1] + 50e6),
     );
     if (shared.length === 0 || shared.length < receiver.items.length) return undefined;
     return {

@@ -21,6 +21,7 @@ export default check({
     if (!profile || at.is !== 'known') return undefined;
     const [least, most] = profile.video.span;
     if (at.megahertz - halfWidth >= least && at.megahertz + halfWidth <= most) return undefined;
+    const named = !/Hz/i.test(channel.text);
     const outside = at.megahertz < least || at.megahertz > most;
     const offered = craft.roles['video-transmitter']?.channels?.items.map((item) => item.value.trim().toUpperCase());
     const inside = channelsInside(least, most, at.megahertz).filter(
@@ -30,7 +31,7 @@ export default check({
     return {
       at: channel,
       severity: outside ? 'warning' : 'information',
-      message: `${channel.text} lies at ${at.megahertz} MHz${outside ? '' : ` and reaches ${halfWidth} MHz to either side`}; your profile has ${least} to ${most} MHz ${profile.video.note}. ${near.length > 0 ? `The nearest channels inside are ${near.join(', ')}.` : 'None of its channels lies inside.'} ${dated(profile)}`,
+      message: `${channel.text}${named ? ` lies at ${at.megahertz} MHz and` : ''} ${outside ? 'is outside' : `reaches ${halfWidth} MHz to either side`}; your profile has ${least} to ${most} MHz ${profile.video.note}. ${near.length > 0 ? `The nearest channels inside are ${near.join(', ')}.` : 'None of its channels lies inside.'} ${dated(profile)}`,
       fixes: near.map((name) => write(channel, name)),
     };
   },

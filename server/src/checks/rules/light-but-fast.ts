@@ -1,8 +1,9 @@
 /** The craft is below the weight of the lightest category, and faster than that category. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { dated, profileFor } from '../region';
-import { grams } from '../words';
+import { apart, grams } from '../words';
 
 export default check({
   id: 'light-but-fast',
@@ -18,11 +19,12 @@ export default check({
   judge({ weight, top, values, limit }, craft) {
     const profile = profileFor(craft);
     const light = profile?.lightCraft;
-    if (!profile || !light || weight.value.ready.value >= light.mass) return undefined;
+    if (!profile || !light || !fallsShort(weight.value.ready.value, light.mass)) return undefined;
+    const [weighs, limitSaid] = apart(grams, weight.value.ready.value, light.mass);
     const full = values?.value.full;
     const air = full?.ok ? full.value.pitchSpeed * Math.min(1, limit?.value ?? 1) : undefined;
     // A propeller reaches about four fifths of its pitch speed at best; ask only where there is no doubt.
-    const fast = top ? top.value >= light.speed : air !== undefined && 0.8 * air > light.speed * 1.3;
+    const fast = top ? !fallsShort(top.value, light.speed) : air !== undefined && 0.8 * air > light.speed * 1.3;
     if (!fast) return undefined;
     const speed = top
       ? `${top.text} are written`
@@ -30,7 +32,7 @@ export default check({
     return {
       at: top ?? weight,
       severity: top ? 'warning' : 'information',
-      message: `At about ${grams(weight.value.ready.value)} the craft is below ${grams(light.mass)}, but your profile counts a home-built craft as light only below ${light.speed} m/s; ${speed}. Then it flies far from people. ${top ? '' : 'Write the measured `top-speed` under `goals`. '}${dated(profile)}`,
+      message: `At about ${weighs} the craft is below ${limitSaid}, but your profile counts a home-built craft as light only below ${light.speed} m/s; ${speed}. Then it flies far from people. ${top ? '' : 'Write the measured `top-speed` under `goals`. '}${dated(profile)}`,
     };
   },
   bad: `

@@ -1,8 +1,9 @@
 /** The craft is above the weight from which the region's profile expects a broadcast of its identity, and has no module. */
 
+import { exceeds, fallsShort } from '../beyond';
 import { check } from '../check';
 import { dated, profileFor } from '../region';
-import { grams } from '../words';
+import { apart, grams } from '../words';
 
 export default check({
   id: 'remote-id-expected',
@@ -17,10 +18,14 @@ export default check({
   judge({ weight }, craft) {
     const profile = profileFor(craft);
     const expected = profile?.remoteId;
-    if (!profile || !expected || weight.value.ready.value <= expected.above) return undefined;
+    if (!profile || !expected) return undefined;
+    const { limit, below, from } = expected;
+    const { value } = weight.value.ready;
+    if (below === 'below' ? fallsShort(value, limit) : !exceeds(value, limit)) return undefined;
+    const [weighs, most] = apart(grams, value, limit);
     return {
       at: weight,
-      message: `Ready to fly with this pack the craft weighs about ${grams(weight.value.ready.value)}. Your profile expects a broadcast of its identity above ${grams(expected.above)}${expected.from ? ` from ${expected.from} on` : ''}. Add a \`remote-id\` module with its weight, or fly where none is expected. ${dated(profile)}`,
+      message: `Ready to fly with this pack the craft weighs about ${weighs}. Your profile expects a broadcast of its identity ${below === 'below' ? `of ${most} and more` : `above ${most}`}${from ? `, from ${from} on` : ''}. Add a \`remote-id\` module with its weight, or fly where none is expected. ${dated(profile)}`,
     };
   },
   bad: `

@@ -1,8 +1,9 @@
 /** The weight may lie on either side of a limit of the region's profile. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 import { dated, hasProfile, profileFor } from '../region';
-import { grams } from '../words';
+import { apart, grams } from '../words';
 
 export default check({
   id: 'weight-near-limit',
@@ -11,7 +12,7 @@ export default check({
   severity: 'information',
   why: 'A few grams of straps and propellers decide which side of the limit the craft is on.',
   remedy: 'Weigh the craft with pack, propellers and strap, or save some grams.',
-  source: 'dated profiles in plan/rules.ts, each with its source',
+  source: 'dated profiles in plan/rules.ts, each with its source; a gram for what a scale reads: common practice',
   needs: { weight: 'worked.pack-weight' },
   when: hasProfile,
   judge({ weight }, craft) {
@@ -20,12 +21,14 @@ export default check({
     const { value, low, high } = weight.value.ready;
     // A scale decides; a sum of parts leaves room.
     const near = profile.masses.filter(({ limit }) =>
-      weight.value.weighed ? Math.abs(value - limit) < 0.001 : low < limit && high >= limit,
+      weight.value.weighed
+        ? fallsShort(Math.abs(value - limit), 0.001)
+        : fallsShort(low, limit) && !fallsShort(high, limit),
     );
     return near.map(({ limit, below, changes }) => ({
       at: weight,
       apart: grams(limit),
-      message: `Ready to fly with this pack the craft weighs ${grams(low)} to ${grams(high)}. Your profile says that ${below === 'below' ? 'from' : 'above'} ${grams(limit)} on ${changes}. Weigh it with pack, propellers and strap. ${dated(profile)}`,
+      message: `Ready to fly with this pack the craft weighs ${apart(grams, low, limit)[0]} to ${apart(grams, high, limit)[0]}. Your profile says that ${below === 'below' ? 'from' : 'above'} ${grams(limit)} on ${changes}. Weigh it with pack, propellers and strap. ${dated(profile)}`,
     }));
   },
   bad: `

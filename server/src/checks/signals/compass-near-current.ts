@@ -1,7 +1,8 @@
 /** The compass sits near the battery lead. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
-import { millimetres } from '../words';
+import { apart, millimetres } from '../words';
 
 export default check({
   id: 'compass-near-current',
@@ -13,11 +14,11 @@ export default check({
   source: 'satellite receiver guide of widely used open flight firmware; the distance of 60 mm is common practice',
   needs: { distance: 'gps.from-battery-lead', compass: 'gps.compass' },
   judge({ distance, compass }) {
-    if (!compass.value || distance.value >= 0.06) return undefined;
+    if (!compass.value || !fallsShort(distance.value, 0.06)) return undefined;
     return {
       at: distance,
       with: [{ fact: compass, says: 'it has a compass' }],
-      message: `The compass is ${millimetres(distance.value)} from the battery lead; below 60 mm its heading swings with the throttle. Move it, or leave the compass unused.`,
+      message: `The compass is ${apart(millimetres, distance.value, 0.06)[0]} from the battery lead; below 60 mm its heading swings with the throttle. Move it, or leave the compass unused.`,
     };
   },
   bad: `

@@ -1,4 +1,5 @@
 /** The motor signal with rpm data is slower than the control loop. */
+import { exceeds } from '../beyond';
 import { check } from '../check';
 
 /** Hz, one frame and its answer. */
@@ -16,7 +17,7 @@ export default check({
   needs: { signal: 'setup.motor-protocol', loop: 'setup.loop', rpm: 'setup.bidirectional' },
   judge({ signal, loop, rpm }) {
     const most = rpm.value ? fastest[signal.value] : undefined;
-    if (most === undefined || loop.value <= most) return undefined;
+    if (most === undefined || !exceeds(loop.value, most)) return undefined;
     return {
       at: signal,
       with: [{ fact: loop, says: `the loop runs at ${loop.text}` }],

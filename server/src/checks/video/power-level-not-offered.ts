@@ -1,8 +1,8 @@
 /** The radio power to be set is not among the transmitter's levels. */
 
+import { exceeds } from '../beyond';
 import { check } from '../check';
 import { write } from '../edit';
-import { watts } from '../words';
 
 export default check({
   id: 'power-level-not-offered',
@@ -11,14 +11,14 @@ export default check({
   severity: 'warning',
   why: 'The firmware sets the nearest level it knows, which may be far more than was meant.',
   remedy: 'Choose one of its levels.',
-  source: "the maker's list of levels",
+  source: "the maker's list of levels, to 2 % for levels that are said in dBm",
   needs: { level: 'video-transmitter.level', levels: 'video-transmitter.levels' },
   judge({ level, levels }) {
-    if (levels.items.some((item) => Math.abs(item.value / level.value - 1) < 0.02)) return undefined;
+    if (levels.items.some((item) => !exceeds(Math.abs(item.value / level.value - 1), 0.02))) return undefined;
     return {
       at: level,
       with: [{ fact: levels, says: `it has ${levels.text}` }],
-      message: `The transmitter has the levels ${levels.text}; ${watts(level.value)} is not among them. Choose one of those.`,
+      message: `The transmitter has the levels ${levels.text}; ${level.text} is not among them. Choose one of those.`,
       // Only lower ones: more power is the builder's decision.
       fixes: levels.items
         .filter((item) => item.value < level.value)

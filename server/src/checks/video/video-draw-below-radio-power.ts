@@ -1,5 +1,6 @@
 /** The power a transmitter takes is not above the radio power it sends. */
 
+import { fallsShort } from '../beyond';
 import { check } from '../check';
 
 export default check({
@@ -12,7 +13,7 @@ export default check({
   source: 'conservation of energy; analog units take about four times their radio power and more: common practice',
   needs: { draw: 'video-transmitter.draw', level: 'video-transmitter.level' },
   judge({ draw, level }) {
-    if (draw.value >= 2 * level.value) return undefined;
+    if (!fallsShort(draw.value, 2 * level.value)) return undefined;
     return {
       at: draw,
       with: [{ fact: level, says: `it sends ${level.text}` }],
