@@ -31,6 +31,8 @@ export const assembly = [
   edge('wire-for-joint-missing', 'bench.tools.wires', ['12 AWG, 30 AWG', 'silent'], ['12 AWG, 31 AWG', 'information'], {
     'parts.receiver.link': 'openlink',
   }),
+  edge('pad-and-wire-size', 'parts.motors.wire', ['20 AWG', 'silent'], ['19 AWG', 'warning']),
+  edge('pad-and-wire-size', 'parts.esc.pads', ['18 AWG', 'silent'], ['19 AWG', 'warning']),
   // From 24 AWG on.
   edge('wire-for-joint-missing', 'parts.battery-lead.wire', ['24 AWG', 'silent'], ['23 AWG', 'information'], {
     'bench.tools.wires': '25 AWG',

@@ -45,6 +45,8 @@ export const order = [
   }),
   edge('single-source', 'shops.shops.pellam.offers.motor-a.0.price', ['20', 'silent'], [undefined, 'information']),
   // Gauges are told apart by whole numbers.
-  edge('already-owned-unused', 'bench.tools.wires', ['13 AWG', 'silent'], ['12 AWG', 'information']),
+  edge('already-owned-unused', 'bench.tools.wires', ['13 AWG', 'silent'], ['12 AWG', 'information'], {
+    'bench.tools.thread-lock': 'no',
+  }),
   edge('too-many-parcels', 'goals.parcels', ['2', 'silent'], ['1', 'warning']),
 ];
