@@ -104,7 +104,7 @@ export function registerPlans(ask: Ask): vscode.Disposable[] {
 const drawn = (markdown: string): string =>
   markdown.replace(/^- \[([ x])\] /gm, (_, ticked: string) => (ticked === 'x' ? '- ☑ ' : '- ☐ '));
 
-/** The build in the active editor; a page of plans has it in its address. */
+/** The build in the active editor. */
 function buildHere(): string | undefined {
   const document = vscode.window.activeTextEditor?.document;
   return document?.languageId === 'dryfit' ? document.uri.toString() : undefined;

@@ -21,7 +21,7 @@ export function orderGlance(craft: Craft): readonly string[] {
       : said.priced
         ? `As the build says it with \`from\`: ${say(said.priced.total)}, of which shipping, duty and tax are ${say(said.priced.shipping + said.priced.taxes)}.`
         : 'As the build says it with `from`, a shop would not send it.',
-    'The cheapest order, proved: command “Dryfit: Plan the order”, or `dryfit order` with this file.',
+    'The cheapest order, proved: **Dryfit: Plan the order** in the editor, or `dryfit order` with this file.',
   ];
 }
 
