@@ -21,6 +21,13 @@ const stages = [
   { name: 'lint', run: node('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'), seconds: 60 },
   { name: 'unit tests', run: unitTests(), seconds: 600, needs: ['build'], count: countVitest },
   {
+    name: 'sheet page',
+    run: node('tests/sheet/run-page.mjs'),
+    seconds: 120,
+    needs: ['build', 'browser'],
+    count: countReport,
+  },
+  {
     name: 'editor suite',
     run: node('tests/editor/run-suite.mjs'),
     seconds: 240,

@@ -264,7 +264,8 @@ function gapMarks(view: FitView, radius: number, em: number): readonly Markup[] 
     if (!named.has(gap)) return el('g', {}, line);
     const [mx, my] = [(p.x + q.x) / 2, (p.y + q.y) / 2];
     const out = Math.hypot(mx, my) || 1;
-    const [lx, ly] = [mx + (mx / out) * radius * 1.02, my + (my / out) * radius * 1.02];
+    const away = radius + 0.5 * em;
+    const [lx, ly] = [mx + (mx / out) * away, my + (my / out) * away];
     const words = gap.gap < 0 ? `overlap ${mm(-gap.gap)}` : `gap ${mm(gap.gap)}`;
     return el(
       'g',

@@ -92,16 +92,16 @@ h1,h2,h3{font-weight:600;line-height:1.25;margin:0}
 h1{font-size:1.5em}h2{font-size:1.2em}h3{font-size:1em;margin-top:12px}
 section{border-top:2px solid var(--ink);padding:10px 0 18px}
 section>h2 .what{color:var(--quiet);font-weight:400}
-p{margin:6px 0}ul,ol{margin:6px 0;padding-left:1.4em}li{margin:2px 0}
+p{margin:6px 0}ul,ol{margin:6px 0;padding-left:1.4em}li{margin:2px 0}.steps{padding-left:2.2em}td:first-child{min-width:8.5em}code{font-family:ui-monospace,monospace;font-size:.92em}
 .block{display:grid;grid-template-columns:2fr 1fr 1fr;border:1.5px solid var(--ink);margin:12px 0 16px}
 .block>div{border:1px solid var(--rule);padding:6px 10px;min-width:0}
 .block .wide{grid-column:1/-1}
 .block .k{display:block;color:var(--quiet);font-size:.8em}
 .headline{font-size:1.15em;font-weight:600}
 .pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,330px),1fr));gap:14px;align-items:start}
-figure{margin:8px 0;min-width:0}figcaption{font-weight:600;margin-bottom:2px}
+figure{margin:8px 0;min-width:0;max-width:540px}figcaption{font-weight:600;margin-bottom:2px}
 svg.picture{width:100%;height:auto}
-.drawing{max-width:720px}
+figure.drawing{max-width:680px}
 table{border-collapse:collapse;margin:6px 0;max-width:100%}
 th,td{text-align:left;padding:2px 12px 2px 0;vertical-align:top;border-bottom:1px solid var(--rule)}
 th{font-weight:600}td.n,th.n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
