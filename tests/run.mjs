@@ -18,6 +18,11 @@ const stages = [
   { name: 'web editor', run: node('tests/web/install-web.mjs'), seconds: 300, preparation: true },
   { name: 'build', run: node('server/build/bundle.mjs'), seconds: 120 },
   { name: 'types', run: node('node_modules/typescript/bin/tsc', '--noEmit'), seconds: 120, needs: ['build'] },
+  {
+    name: 'panel types',
+    run: node('node_modules/typescript/bin/tsc', '--noEmit', '-p', 'client/src/sheet-panel'),
+    seconds: 60,
+  },
   { name: 'lint', run: node('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'), seconds: 60 },
   { name: 'unit tests', run: unitTests(), seconds: 600, needs: ['build'], count: countVitest },
   {

@@ -3,6 +3,7 @@ import * as vscode from 'vscode';
 import { LanguageClient, type LanguageClientOptions } from 'vscode-languageclient/browser';
 import { type Ask, registerNewBuild } from './new-build.ts';
 import { registerNewPart } from './new-part.ts';
+import { registerSheet } from './sheet.ts';
 import { registerShow } from './show.ts';
 
 let client: LanguageClient | undefined;
@@ -10,11 +11,18 @@ let client: LanguageClient | undefined;
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const output = vscode.window.createOutputChannel('Dryfit', { log: true });
   const watcher = vscode.workspace.createFileSystemWatcher('**/*.dryfit.{yaml,yml}');
-  const ask: Ask = async (method, params) => {
+  const ask: Ask = async (method, params, token) => {
     if (!client) throw new Error('The checker is not running.');
-    return client.sendRequest(method, params);
+    return client.sendRequest(method, params, token);
   };
-  context.subscriptions.push(output, watcher, ...registerShow(), registerNewPart(ask), registerNewBuild(ask));
+  context.subscriptions.push(
+    output,
+    watcher,
+    ...registerShow(),
+    registerNewPart(ask),
+    registerNewBuild(ask),
+    registerSheet(context, ask),
+  );
   const start = async (): Promise<void> => {
     const options: LanguageClientOptions = {
       documentSelector: [{ language: 'dryfit' }],

@@ -7,7 +7,7 @@ export interface Checker extends vscode.Disposable {
   start(): Promise<void>;
   restart(): Promise<void>;
   /** Asks the server; fails when none is running. */
-  ask<T>(method: string, params?: object): Promise<T>;
+  ask<T>(method: string, params?: object, token?: vscode.CancellationToken): Promise<T>;
 }
 
 export function createChecker(module: string, output: vscode.LogOutputChannel): Checker {
@@ -43,9 +43,9 @@ export function createChecker(module: string, output: vscode.LogOutputChannel): 
       await stop();
       await start();
     },
-    async ask<T>(method: string, params?: object) {
+    async ask<T>(method: string, params?: object, token?: vscode.CancellationToken) {
       if (!client) throw new Error('The checker is not running.');
-      return client.sendRequest<T>(method, params);
+      return client.sendRequest<T>(method, params, token);
     },
     async dispose() {
       watcher.dispose();

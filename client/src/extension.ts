@@ -4,18 +4,20 @@ import { createChecker } from './checker.ts';
 import { type Ask, registerNewBuild } from './new-build.ts';
 import { registerNewPart } from './new-part.ts';
 import { registerReview } from './review.ts';
+import { registerSheet } from './sheet.ts';
 import { registerShow } from './show.ts';
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const output = vscode.window.createOutputChannel('Dryfit', { log: true });
   const checker = createChecker(context.asAbsolutePath('dist/server.cjs'), output);
-  const ask: Ask = (method, params) => checker.ask(method, params);
+  const ask: Ask = (method, params, token) => checker.ask(method, params, token);
   context.subscriptions.push(
     output,
     checker,
     ...registerShow(),
     registerNewPart(ask),
     registerNewBuild(ask),
+    registerSheet(context, ask),
     ...registerReview(context),
     vscode.commands.registerCommand('dryfit.restartServer', () => checker.restart()),
   );

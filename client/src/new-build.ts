@@ -1,7 +1,7 @@
 /** `Dryfit: New build…`: asks for class, cells and propeller, and opens the file that the server composes. Chooses no part itself. */
 import * as vscode from 'vscode';
 
-export type Ask = <T>(method: string, params?: object) => Promise<T>;
+export type Ask = <T>(method: string, params?: object, token?: vscode.CancellationToken) => Promise<T>;
 
 interface Wish {
   readonly craft: string;

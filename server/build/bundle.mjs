@@ -62,6 +62,13 @@ const bundles = [
   },
   // What draws the build sheet, loaded when one is asked for.
   { entryPoints: ['server/src/report/sheet/draw/index.ts'], outfile: 'dist/sheet.cjs', ...small },
+  {
+    entryPoints: ['client/src/sheet-panel/main.ts'],
+    outfile: 'dist/sheet-panel.js',
+    ...small,
+    ...browser,
+    format: 'iife',
+  },
   { entryPoints: ['tests/validation/main.ts'], outfile: 'out/validate.cjs' },
   {
     entryPoints: ['tests/editor/suite/*.ts'],

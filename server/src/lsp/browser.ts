@@ -1,6 +1,7 @@
 /** Entry of the language server in a web worker: files come through the client, which is the only one that can see them. */
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import packageJson from '../../../package.json' with { type: 'json' };
+import * as draw from '../report/sheet/draw/index';
 import { type Disk, serve } from './server';
 
 const port = globalThis as unknown as ConstructorParameters<typeof BrowserMessageReader>[0];
@@ -17,4 +18,9 @@ const disk: Disk = {
   },
 };
 
-serve(connection, disk, { version: packageJson.version, today: () => new Date().toISOString().slice(0, 10) });
+serve(connection, disk, {
+  version: packageJson.version,
+  today: () => new Date().toISOString().slice(0, 10),
+  // Within this bundle: a worker that was started from a blob has no place to load another file from.
+  drawing: async () => draw,
+});

@@ -14,6 +14,7 @@ import { answerBeginnings } from './beginnings';
 import { Publishing } from './publishing';
 import { answerRequests } from './requests';
 import { type ServerSettings, Session } from './session';
+import { answerSheet } from './sheet-requests';
 import { canonicalUri } from './uri';
 
 /** What the server needs of the disk; a browser has another one. */
@@ -144,5 +145,6 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
 
   answerRequests(connection, session);
   answerBeginnings(connection, session);
+  answerSheet(connection, session);
   connection.listen();
 }

@@ -6,6 +6,7 @@ import type { Files } from '../language/protocol';
 import { everything, type Showing } from '../language/showing';
 import { Workspace } from '../library/workspace';
 import { referencePage } from '../report/reference';
+import type * as Draw from '../report/sheet/draw/index';
 import { offsetAt } from '../text/lines';
 import { canonicalUri } from './uri';
 
@@ -15,6 +16,8 @@ export interface ServerSettings {
   readonly reference?: string;
   /** Today as YYYY-MM-DD; the engine itself has no clock. */
   today(): string;
+  /** What draws the build sheet, loaded when one is asked for. */
+  drawing(): Promise<typeof Draw>;
 }
 
 export interface Place {
@@ -40,6 +43,10 @@ export class Session {
 
   today(): string {
     return this.settings.today();
+  }
+
+  drawing(): Promise<typeof Draw> {
+    return this.settings.drawing();
   }
 
   analysisOf(uri: string): Analysis | undefined {

@@ -1,0 +1,36 @@
+/** What the extension and the sheet's panel say to each other, and the answer of the server in between. Types, and one question about places. */
+interface Position {
+  readonly line: number;
+  readonly character: number;
+}
+
+export interface SpotPlace {
+  readonly go: { readonly uri: string; readonly range: { readonly start: Position; readonly end: Position } };
+  readonly lit: readonly { readonly uri: string; readonly from: number; readonly to: number }[];
+}
+
+export interface Answer {
+  readonly name: string;
+  readonly sections: readonly Section[];
+  readonly spots: Readonly<Record<string, SpotPlace>>;
+}
+
+export interface Section {
+  readonly id: string;
+  readonly markup: string;
+}
+
+export type ToPanel =
+  | { readonly is: 'sheet'; readonly sections: readonly Section[] }
+  | { readonly is: 'lit'; readonly spots: readonly string[] }
+  | { readonly is: 'nothing'; readonly words: string };
+
+export type FromPanel =
+  | { readonly is: 'ready' }
+  | { readonly is: 'drawn'; readonly sections: readonly string[] }
+  | { readonly is: 'go'; readonly spot: string }
+  | { readonly is: 'try'; readonly field: string; readonly value: number }
+  | { readonly is: 'write' | 'forget'; readonly field: string };
+
+export const isAt = ({ lit }: SpotPlace, uri: string, line: number): boolean =>
+  lit.some((lines) => lines.uri === uri && line >= lines.from && line <= lines.to);
