@@ -40,6 +40,13 @@ const stages = [
     count: countReport,
   },
   {
+    name: 'sheet panel',
+    run: node('tests/sheet/run-panel.mjs'),
+    seconds: 400,
+    needs: ['build', 'browser', 'editor host'],
+    count: countReport,
+  },
+  {
     name: 'packed extension',
     run: node('tests/editor/run-vsix.mjs'),
     seconds: 240,

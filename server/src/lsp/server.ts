@@ -80,6 +80,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     const found = await disk.readFolders(folders);
     for (const [uri, text] of found) if (!open.has(uri)) workspace.set(uri, text);
     publishing.start();
+    session.begin();
   };
 
   connection.onInitialized(async () => {

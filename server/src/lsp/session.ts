@@ -30,6 +30,11 @@ export class Session {
   readonly open = new Map<string, { spelled: string; document: TextDocument }>();
   readonly files: Files;
   showing: Showing = everything;
+  /** Told once the folders have been read for the first time; before that every `use:` looks lost. */
+  begin: () => void = () => undefined;
+  readonly begun = new Promise<void>((resolve) => {
+    this.begin = resolve;
+  });
   private readonly analyses = new Map<string, { shared: number; analysis: Analysis }>();
 
   constructor(private readonly settings: ServerSettings) {

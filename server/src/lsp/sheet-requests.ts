@@ -17,6 +17,7 @@ export function answerSheet(connection: Connection, session: Session): void {
 
   connection.onRequest('dryfit/sheet', async (asked: Asked, token: CancellationToken): Promise<SheetAnswer | null> => {
     const draw = await session.drawing();
+    await session.begun;
     // Whatever else has arrived meanwhile comes first: a newer edit, or that this is not wanted any more.
     await pause();
     const analysis = token.isCancellationRequested ? undefined : session.analysisOf(canonicalUri(asked.uri));

@@ -17,7 +17,7 @@ export function massPicture(bars: readonly MassBar[], linked: boolean): Picture 
     const middle = y + row / 2 - 1;
     return el(
       'g',
-      linkedTo(bar.spot, `${bar.words}, ${bar.text}`, linked),
+      linkedTo(bar.spot, `${cut(bar.words, 28)} ${bar.text}`, linked),
       el('rect', { class: 'fill', x: left, y: y + 3, width: Math.max(0.5, x(bar.value) - left), height: row - 8 }),
       bar.high - bar.low > 1e-6
         ? el('path', {
@@ -26,6 +26,7 @@ export function massPicture(bars: readonly MassBar[], linked: boolean): Picture 
           })
         : undefined,
       el('text', { x: left - 6, y: middle + 4, 'text-anchor': 'end' }, cut(bar.words, 28)),
+      ' ',
       el('text', { x: x(bar.high) + 6, y: middle + 4 }, bar.text),
     );
   });
@@ -70,8 +71,9 @@ export function railsPicture(bars: readonly RailBar[], linked: boolean): Picture
     body.push(
       el(
         'g',
-        linkedTo(bar.spot, `${bar.rail}: ${bar.text}`, linked),
+        linkedTo(bar.spot, `${bar.rail} ${bar.text}`, linked),
         el('text', { class: 'strong', x: left, y: top + 12 }, bar.rail),
+        ' ',
         el(
           'text',
           { class: isOver(bar) ? 'bad-text strong' : undefined, x: width - right, y: top + 12, 'text-anchor': 'end' },

@@ -41,6 +41,12 @@ export function pictureMarkup(picture: Picture, more: Readonly<Record<string, st
   );
 }
 
-/** Attributes of a thing that leads to a place in a file; none on paper. */
-export const linkedTo = (spot: Spot | undefined, words: string, linked: boolean): Readonly<Record<string, string>> =>
-  linked && spot !== undefined ? { 'data-spot': spot, role: 'button', tabindex: '0', 'aria-label': words } : {};
+/** Attributes of a thing that leads to a place in a file; none on paper. @param words where its own words don't tell it */
+export const linkedTo = (
+  spot: Spot | undefined,
+  words: string | undefined,
+  linked: boolean,
+): Readonly<Record<string, string>> =>
+  linked && spot !== undefined
+    ? { 'data-spot': spot, role: 'button', tabindex: '0', ...(words === undefined ? {} : { 'aria-label': words }) }
+    : {};

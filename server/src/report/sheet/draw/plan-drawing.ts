@@ -377,7 +377,7 @@ function balloons(
   return labels.map((label, i) =>
     el(
       'g',
-      linkedTo(label.spot, label.words, linked),
+      linkedTo(label.spot, `${i + 1} ${label.words}`, linked),
       el('line', { class: 'leader', x1: label.x, y1: label.y, x2: x - 0.8 * em, y2: ys[i]! }),
       el('circle', { class: 'point', cx: label.x, cy: label.y, r: em * 0.14 }),
       balloon(String(i + 1), x, ys[i]!, em, label.clashes),

@@ -182,7 +182,7 @@ function withoutEmpty({ heads, rows }: Rows): Rows {
 function findingOf({ severity, danger, check, message, accepted, where, spot }: FindingRow, linked: boolean): Markup {
   return el(
     'div',
-    { class: `finding ${severity}`, ...linkedTo(spot, `${severity}: ${message} Go to ${where}`, linked) },
+    { class: `finding ${severity}`, ...linkedTo(spot, undefined, linked) },
     el('span', { class: 'sev' }, danger ? `${severity}, danger: ${danger}` : severity),
     ` ${where}, `,
     el('span', { class: 'q' }, check),

@@ -53,8 +53,14 @@ function portMark(port: PortRow, top: number, linked: boolean): Markup {
   const far: Readonly<Record<string, string>> = { TX: 'RX', RX: 'TX' };
   return el(
     'g',
-    linkedTo(port.spot, `${port.name}: ${port.words}`, linked),
-    el('text', { x: 10, y: top + 22 }, port.name),
+    {},
+    el(
+      'g',
+      // Its name for a screen reader begins with the words that are seen.
+      linkedTo(port.spot, `${port.name} ${port.words}`, linked),
+      el('text', { x: 10, y: top + 22 }, port.name),
+      ...portWords(port, top).flatMap((line) => [' ', line]),
+    ),
     ...pads.flatMap(({ is, there, used, y }) => [
       there ? pad(86, y, is, used ? 'pad taken' : 'pad') : undefined,
       used
@@ -62,7 +68,6 @@ function portMark(port: PortRow, top: number, linked: boolean): Markup {
         : undefined,
       used ? pad(200, y, far[is]!, 'pad taken') : undefined,
     ]),
-    ...portWords(port, top),
   );
 }
 
@@ -89,9 +94,10 @@ export function harnessPicture(view: HarnessView, linked: boolean): Picture | un
     contacts.map(({ number, role, spot }) =>
       el(
         'g',
-        linkedTo(spot, `${isEsc ? 'ESC' : 'flight controller'}, contact ${number}: ${role}`, linked),
+        linkedTo(spot, `${number} ${role}, contact of the ${isEsc ? 'ESC' : 'flight controller'}`, linked),
         el('rect', { class: 'pad taken', x, y: yOf(number) - 9, width: 24, height: 18 }),
         el('text', { x: x + 12, y: yOf(number) + 4, 'text-anchor': 'middle' }, String(number)),
+        ' ',
         el('text', { x: isEsc ? x - 6 : x + 30, y: yOf(number) + 4, 'text-anchor': isEsc ? 'end' : 'start' }, role),
       ),
     );
