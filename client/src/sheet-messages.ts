@@ -9,11 +9,17 @@ export interface SpotPlace {
   readonly lit: readonly { readonly uri: string; readonly from: number; readonly to: number }[];
 }
 
+/** What differs from the answer that was named in the question. */
 export interface Answer {
+  readonly serial: number;
   readonly name: string;
-  readonly sections: readonly Section[];
-  readonly spots: Readonly<Record<string, SpotPlace>>;
+  readonly ids: readonly string[];
+  readonly changed: readonly Section[];
+  /** Nothing when they are the same. */
+  readonly spots?: Spots;
 }
+
+export type Spots = Readonly<Record<string, SpotPlace>>;
 
 export interface Section {
   readonly id: string;
@@ -21,7 +27,8 @@ export interface Section {
 }
 
 export type ToPanel =
-  | { readonly is: 'sheet'; readonly sections: readonly Section[] }
+  /** All sections by their ids, in order, and the markup of those that differ from what was sent last. */
+  | { readonly is: 'sheet'; readonly ids: readonly string[]; readonly changed: readonly Section[] }
   | { readonly is: 'lit'; readonly spots: readonly string[] }
   | { readonly is: 'nothing'; readonly words: string };
 

@@ -1,7 +1,7 @@
 /** `Dryfit: Open build sheet`: a panel beside the file that follows it. Passes sections, clicks and tries between the server and the panel; draws and computes nothing. */
 import * as vscode from 'vscode';
 import type { Ask } from './new-build.ts';
-import { type Answer, type FromPanel, isAt, type ToPanel } from './sheet-messages.ts';
+import { type Answer, type FromPanel, isAt, type SpotPlace, type Spots, type ToPanel } from './sheet-messages.ts';
 import { sheetPanelPage } from './sheet-page.ts';
 import { unlessSoon } from './unless-soon.ts';
 
@@ -38,12 +38,20 @@ export function registerSheet(context: vscode.ExtensionContext, ask: Ask): vscod
   };
 }
 
+/** ms after which a sheet is asked for again when findings changed while it was drawn; mostly it is the same one. */
+const settle = 300;
+
 /** One panel; it shows the build of the active editor, and the last one while something else is active. */
 class SheetPanel implements vscode.Disposable {
+  /** The build that is wanted, and the one that was drawn last. */
   uri = '';
-  private answer: Answer | undefined;
+  private drawn = '';
+  /** Serial of the answer that the panel shows. */
+  private has: number | undefined;
+  private spots: Spots = {};
   private tries: Record<string, number> = {};
   private pending: vscode.CancellationTokenSource | undefined;
+  private again = false;
   private readonly waiting: ((shown: Shown) => void)[] = [];
   private readonly rest: vscode.Disposable[];
 
@@ -78,7 +86,10 @@ class SheetPanel implements vscode.Disposable {
       }),
       // Parts, shops and benches that change on disk change findings, which is how it is heard of.
       vscode.languages.onDidChangeDiagnostics(({ uris }) => {
-        if (uris.some((uri) => uri.toString() === this.uri)) this.refresh();
+        if (!uris.some((uri) => uri.toString() === this.uri)) return;
+        // An edit is on its way already; what else has changed shows once it is drawn.
+        if (this.pending) this.again = true;
+        else void this.refresh();
       }),
       vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.light(textEditor)),
       panel.onDidDispose(() => {
@@ -107,43 +118,56 @@ class SheetPanel implements vscode.Disposable {
   private follow(uri: string, again = false): void {
     if (uri === this.uri && !again) return;
     if (uri !== this.uri) this.tries = {};
-    void this.refresh(uri);
+    this.uri = uri;
+    void this.refresh();
   }
 
   /** A newer question takes the place of one that is still being answered. */
-  private async refresh(uri = this.uri): Promise<void> {
-    if (uri === '') return;
+  private async refresh(): Promise<void> {
+    const { uri } = this;
+    if (uri === '' || this.rest.length === 0) return;
     this.pending?.cancel();
     const mine = new vscode.CancellationTokenSource();
     this.pending = mine;
-    const asked = this.ask<Answer | null>('dryfit/sheet', { uri, tries: this.tries, ...this.caret(uri) }, mine.token);
+    const asked = this.ask<Answer | null>(
+      'dryfit/sheet',
+      { uri, tries: this.tries, since: this.has, ...this.caret(uri) },
+      mine.token,
+    );
     try {
       const answer = await unlessSoon(asked, 'Drawing the build sheet', () => mine.cancel());
       if (mine.token.isCancellationRequested) return;
       // A parts file or a bench has no sheet: the last build stays, drawn anew.
-      if (!answer && this.uri !== '' && uri !== this.uri) return void this.refresh();
-      this.uri = uri;
-      this.draw(answer ?? undefined);
+      if (!answer && this.drawn !== '' && this.drawn !== uri) this.follow(this.drawn);
+      else this.draw(answer ?? undefined);
     } catch (error) {
       if (!mine.token.isCancellationRequested) this.say(`The sheet could not be drawn: ${String(error)}`);
     } finally {
-      if (this.pending === mine) this.pending = undefined;
+      if (this.pending === mine) {
+        this.pending = undefined;
+        if (this.again) setTimeout(() => void this.refresh(), settle);
+        this.again = false;
+      }
       mine.dispose();
     }
   }
 
   private draw(answer: Answer | undefined): void {
-    this.answer = answer;
+    this.has = answer?.serial;
     if (!answer) {
       this.say('This file is no build. Its first line would be `dryfit: build`.');
       return;
     }
+    this.drawn = this.uri;
     this.panel.title = `Sheet: ${answer.name}`;
-    this.post({ is: 'sheet', sections: answer.sections });
+    this.spots = answer.spots ?? this.spots;
+    this.post({ is: 'sheet', ids: answer.ids, changed: answer.changed });
     this.light(vscode.window.activeTextEditor);
   }
 
   private say(words: string): void {
+    this.has = undefined;
+    this.spots = {};
     this.post({ is: 'nothing', words });
   }
 
@@ -159,16 +183,17 @@ class SheetPanel implements vscode.Disposable {
 
   /** Marks what the caret stands in. */
   private light(editor: vscode.TextEditor | undefined): void {
-    if (!editor || !isBuild(editor.document) || !this.answer) return;
+    if (!editor || !isBuild(editor.document)) return;
     const uri = editor.document.uri.toString();
     const { line } = editor.selection.active;
-    const lit = Object.entries(this.answer.spots).flatMap(([spot, place]) => (isAt(place, uri, line) ? [spot] : []));
+    const lit = Object.entries(this.spots).flatMap(([spot, place]) => (isAt(place, uri, line) ? [spot] : []));
     this.post({ is: 'lit', spots: lit });
   }
 
   private async take(message: FromPanel): Promise<void> {
     switch (message.is) {
       case 'ready':
+        this.has = undefined;
         return this.refresh();
       case 'drawn':
         for (const resolve of this.waiting.splice(0)) resolve({ uri: this.uri, sections: message.sections });
@@ -189,7 +214,7 @@ class SheetPanel implements vscode.Disposable {
   }
 
   private async go(spot: string): Promise<void> {
-    const place = this.answer?.spots[spot]?.go;
+    const place = this.spots[spot]?.go;
     if (!place) return;
     const uri = vscode.Uri.parse(place.uri);
     const { start, end } = place.range;
@@ -231,5 +256,5 @@ class SheetPanel implements vscode.Disposable {
 
 interface Written {
   readonly uri: string;
-  readonly edit: { readonly range: Answer['spots'][string]['go']['range']; readonly newText: string };
+  readonly edit: { readonly range: SpotPlace['go']['range']; readonly newText: string };
 }

@@ -38,20 +38,20 @@ const lineOf = (words: string): number => text.slice(0, text.indexOf(words)).spl
 it('waits for the folders and gives every section', async () => {
   const answer = (await sheet())!;
   expect(answer.name).toBe('Ossel 5');
-  expect(answer.sections.map(({ id }) => id)).toEqual('head fit mass fly time power wires wrong work foot'.split(' '));
-  expect(answer.sections[0]!.markup).toContain('4.3 min as you fly it');
+  expect(answer.ids).toEqual('head fit mass fly time power wires wrong work foot'.split(' '));
+  expect(answer.changed[0]!.markup).toContain('4.3 min as you fly it');
 });
 
 it('knows a place for everything that can be clicked', async () => {
-  const { sections, spots } = (await sheet())!;
-  const keys = sections.flatMap(({ markup }) => [...markup.matchAll(/data-spot="([^"]+)"/g)].map((match) => match[1]!));
+  const { changed, spots } = (await sheet())!;
+  const keys = changed.flatMap(({ markup }) => [...markup.matchAll(/data-spot="([^"]+)"/g)].map((match) => match[1]!));
   expect(keys.length).toBeGreaterThan(40);
-  for (const key of keys) expect(spots, key).toHaveProperty([key]);
+  for (const key of keys) expect(spots!, key).toHaveProperty([key]);
 });
 
 it('leads to the value in a parts file, and lights up for the part in the build', async () => {
   const { spots } = (await sheet())!;
-  const kv = Object.entries(spots).find(([key]) => key.includes('.kv'))![1];
+  const kv = Object.entries(spots!).find(([key]) => key.includes('.kv'))![1];
   const { range } = kv.go;
   const parts = readFileSync(path.join(folder, 'parts/motors.dryfit.yaml'), 'utf8').split('\n');
   expect(kv.go.uri).toMatch(/motors\.dryfit\.yaml$/);
@@ -60,12 +60,12 @@ it('leads to the value in a parts file, and lights up for the part in the build'
 });
 
 it('tries a value without touching the file', async () => {
-  const { sections } = (await sheet({ tries: { 'motors.kv': 1950 } }))!;
-  const fly = sections.find(({ id }) => id === 'fly')!.markup;
-  expect(sections[0]!.markup).toContain('1950 Kv');
+  const { changed } = (await sheet({ tries: { 'motors.kv': 1950 } }))!;
+  const fly = changed.find(({ id }) => id === 'fly')!.markup;
+  expect(changed[0]!.markup).toContain('1950 Kv');
   expect(fly).toContain('with 1950 Kv');
   expect(fly).toContain('curve trial');
-  expect((await sheet())!.sections[0]!.markup).not.toContain('1950');
+  expect((await sheet())!.changed[0]!.markup).not.toContain('1950');
 });
 
 it.each([
@@ -95,6 +95,19 @@ it('writes nothing that is no slider', async () => {
 it('has no sheet for a parts file, or for a file that is not there', async () => {
   expect(await sheet({ uri: pathToFileURL(path.join(folder, 'parts/motors.dryfit.yaml')).href })).toBeNull();
   expect(await sheet({ uri: 'file:///nowhere.dryfit.yaml' })).toBeNull();
+});
+
+it('sends only what differs from what the panel has', async () => {
+  const first = (await sheet())!;
+  const same = (await sheet({ since: first.serial }))!;
+  expect(same.ids).toEqual(first.ids);
+  expect(same.changed).toEqual([]);
+  expect(same.spots ?? null).toBeNull();
+  const tried = (await sheet({ since: same.serial, tries: { 'motors.kv': 1950 } }))!;
+  expect(tried.changed.map(({ id }) => id)).toContain('fly');
+  expect(tried.changed.map(({ id }) => id)).not.toContain('wires');
+  // Somebody who has something else gets everything.
+  expect((await sheet({ since: 1 }))!.changed).toHaveLength(first.ids.length);
 });
 
 it('gives up when it is told to', async () => {

@@ -6,11 +6,12 @@ declare function acquireVsCodeApi(): { postMessage(message: FromPanel): void };
 
 const editor = acquireVsCodeApi();
 const main = document.getElementById('sheet')!;
-const known = new Map<string, string>();
+/** Ids of the sections in place. */
+const known = new Set<string>();
 let lit: readonly string[] = [];
 
 window.addEventListener('message', ({ data }: MessageEvent<ToPanel>) => {
-  if (data.is === 'sheet') show(data.sections);
+  if (data.is === 'sheet') show(data.ids, data.changed);
   else if (data.is === 'lit') {
     lit = data.spots;
     light();
@@ -23,32 +24,34 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPanel>) => {
   }
 });
 
-function show(sections: readonly Section[]): void {
+function show(ids: readonly string[], changed: readonly Section[]): void {
   const { scrollTop } = document.documentElement;
   if (known.size === 0) main.replaceChildren();
-  const ids = sections.map(({ id }) => id);
-  for (const id of [...known.keys()])
+  for (const id of known)
     if (!ids.includes(id)) {
       document.getElementById(id)?.remove();
       known.delete(id);
     }
-  let before: Element | null = null;
-  for (const { id, markup } of sections) {
-    let section: HTMLElement | null = document.getElementById(id);
-    if (!section) {
-      section = document.createElement(id === 'head' ? 'header' : id === 'foot' ? 'footer' : 'section');
-      section.id = id;
-      if (before) before.after(section);
-      else main.prepend(section);
-    }
+  const markup = new Map(changed.map((section) => [section.id, section.markup]));
+  let before: Element | undefined;
+  for (const id of ids) {
+    const section = document.getElementById(id) ?? placed(id, before);
     before = section;
-    if (known.get(id) === markup) continue;
-    known.set(id, markup);
-    replaceDiffering(section, markup);
+    known.add(id);
+    const wanted = markup.get(id);
+    if (wanted !== undefined) replaceDiffering(section, wanted);
   }
   document.documentElement.scrollTop = scrollTop;
   light();
   editor.postMessage({ is: 'drawn', sections: ids });
+}
+
+function placed(id: string, before: Element | undefined): Element {
+  const section = document.createElement(id === 'head' ? 'header' : id === 'foot' ? 'footer' : 'section');
+  section.id = id;
+  if (before) before.after(section);
+  else main.prepend(section);
+  return section;
 }
 
 function light(): void {

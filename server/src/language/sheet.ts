@@ -16,6 +16,8 @@ export interface SheetAsked {
   readonly tries?: Tries;
   /** The line of the caret, which chooses among several builds of one file. */
   readonly line?: number;
+  /** Serial of the answer that the asker has. */
+  readonly since?: number;
 }
 
 export interface Lines {
@@ -24,10 +26,47 @@ export interface Lines {
   readonly to: number;
 }
 
-export interface SheetAnswer {
+export interface WholeSheet {
   readonly name: string;
   readonly sections: readonly { readonly id: string; readonly markup: string }[];
   readonly spots: Readonly<Record<string, { readonly go: Location; readonly lit: readonly Lines[] }>>;
+}
+
+/** What differs from an earlier answer. */
+export interface SheetAnswer {
+  /** To name this answer in the next question. */
+  readonly serial: number;
+  readonly name: string;
+  /** All sections in order. */
+  readonly ids: readonly string[];
+  readonly changed: WholeSheet['sections'];
+  /** Nothing when all places are where they were. */
+  readonly spots: WholeSheet['spots'] | undefined;
+}
+
+export interface Answered {
+  readonly serial: number;
+  readonly markups: ReadonlyMap<string, string>;
+  readonly spots: string;
+}
+
+/** The answer to somebody who has an earlier one, and what to remember of it. */
+export function sheetSince(
+  { name, sections, spots }: WholeSheet,
+  serial: number,
+  before: Answered | undefined,
+): { readonly answer: SheetAnswer; readonly answered: Answered } {
+  const places = JSON.stringify(spots);
+  return {
+    answer: {
+      serial,
+      name,
+      ids: sections.map(({ id }) => id),
+      changed: sections.filter(({ id, markup }) => before?.markups.get(id) !== markup),
+      spots: places === before?.spots ? undefined : spots,
+    },
+    answered: { serial, markups: new Map(sections.map(({ id, markup }) => [id, markup])), spots: places },
+  };
 }
 
 /** What is drawn, before it is drawn; two steps, so that a newer question can come between them. */
@@ -49,12 +88,13 @@ export function sheetView(
   return { view, craft };
 }
 
-export function sheetAnswer(
+export function wholeSheet(
   { view, craft }: { view: SheetView; craft: Craft },
   analysis: Analysis,
   files: Files,
   draw: Pick<typeof Draw, 'drawSections'>,
-): SheetAnswer {
+  before?: Draw.Drawn,
+): WholeSheet {
   const blockOf = blocksOf(analysis, craft);
   const spots = [...view.places].map(([key, { go, part }]) => {
     const location = locationOf(files, go);
@@ -65,7 +105,7 @@ export function sheetAnswer(
       { go: location, lit: block ? [own, { ...block, uri: files.spelled(analysis.file.uri) }] : [own] },
     ] as const;
   });
-  return { name: view.name, sections: draw.drawSections(view, true), spots: Object.fromEntries(spots) };
+  return { name: view.name, sections: draw.drawSections(view, true, before), spots: Object.fromEntries(spots) };
 }
 
 /** The edit that writes a value that was tried. */

@@ -1,14 +1,32 @@
 /** Answers what the build sheet of an editor asks: its look, its sections, the edit of a value that was tried. Keeps the last drawing of each analysis. */
 import type { CancellationToken, Connection } from 'vscode-languageserver';
 import type { Analysis } from '../analysis';
-import { type SheetAnswer, type SheetAsked, sheetAnswer, sheetEdit, sheetView } from '../language/sheet';
+import {
+  type Answered,
+  type SheetAnswer,
+  type SheetAsked,
+  sheetEdit,
+  sheetSince,
+  sheetView,
+  type WholeSheet,
+  wholeSheet,
+} from '../language/sheet';
+import type { Drawn } from '../report/sheet/draw/index';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
 
 type Asked = SheetAsked & { readonly uri: string };
 
 export function answerSheet(connection: Connection, session: Session): void {
-  const drawn = new WeakMap<Analysis, Map<string, SheetAnswer>>();
+  const drawn = new WeakMap<Analysis, { readonly key: string; readonly sheet: WholeSheet }>();
+  let last: Answered | undefined;
+  const answerWith = (sheet: WholeSheet, since: number | undefined): SheetAnswer => {
+    const made = sheetSince(sheet, (last?.serial ?? 0) + 1, since === last?.serial ? last : undefined);
+    last = made.answered;
+    return made.answer;
+  };
+  /** One panel looks at one build. */
+  const sections: Drawn = new Map();
 
   connection.onRequest('dryfit/sheetLook', async () => {
     const { pageRules, pictureRules } = await session.drawing();
@@ -23,15 +41,15 @@ export function answerSheet(connection: Connection, session: Session): void {
     const analysis = token.isCancellationRequested ? undefined : session.analysisOf(canonicalUri(asked.uri));
     if (!analysis) return null;
     const key = JSON.stringify([asked.pack, asked.tries, asked.line]);
-    const known = drawn.get(analysis)?.get(key);
-    if (known) return known;
+    const known = drawn.get(analysis);
+    if (known?.key === key) return answerWith(known.sheet, asked.since);
     const made = sheetView(analysis, asked, session.today());
     await pause();
     if (!made || token.isCancellationRequested) return null;
-    const answer = sheetAnswer(made, analysis, session.files, draw);
+    const sheet = wholeSheet(made, analysis, session.files, draw, sections);
     // One of each build is enough: sliders would fill it.
-    drawn.set(analysis, new Map([[key, answer]]));
-    return answer;
+    drawn.set(analysis, { key, sheet });
+    return answerWith(sheet, asked.since);
   });
 
   connection.onRequest(

@@ -5,7 +5,7 @@
 import { type Basis, type Figure, figureOf, type Unit } from './bands';
 import { calibrateCraft } from './calibrate';
 import { type Craft, type CraftInput, craftOf, faultOf, priorOf } from './craft';
-import { atThrottle, loadedAt } from './craft-values';
+import { atThrottle, loadedOver } from './craft-values';
 import { type Belief, FACTOR_COUNT, sigmaAt, spreadOf } from './factors';
 
 export interface ThrottlePoint {
@@ -47,9 +47,12 @@ export interface ChargePoint {
 export function dischargeCurve(input: CraftInput, charges: readonly number[]): readonly ChargePoint[] {
   const around = surroundings(input);
   if (!around) return [];
+  const loaded = new Map(
+    [around.here, ...around.moved.map(({ craft }) => craft)].map((craft) => [craft, loadedOver(craft)]),
+  );
   return charges.map((charge) => ({
     charge,
-    ...rangesOf(around, (craft) => loadedAt(craft, charge), { hovering: 'V', flown: 'V', full: 'V' }),
+    ...rangesOf(around, (craft) => loaded.get(craft)!(charge), { hovering: 'V', flown: 'V', full: 'V' }),
   }));
 }
 

@@ -168,20 +168,22 @@ export const hoverOf = (craft: Craft): Outcome<PointValues> =>
 export const atThrottle = (craft: Craft, throttle: number): Outcome<PointValues> =>
   valuesOf(craft, atDuty(craft.rotor, middleOf(craft), dutyOfThrottle(throttle, craft.throttleOffset)));
 
-/** V of a cell under load at a charge 0 … 1; nothing where it cannot be flown so. */
-export function loadedAt(
+/** V of a cell under load by the charge 0 … 1; nothing where it cannot be flown so. */
+export function loadedOver(
   craft: Craft,
-  charge: number,
-): { readonly hovering: number | undefined; readonly flown: number | undefined; readonly full: number | undefined } {
+): (charge: number) => Readonly<Record<'hovering' | 'flown' | 'full', number | undefined>> {
   const { landing, input } = craft.pack;
-  const supply = supplyAt(craft, charge);
-  const hover = atThrust(craft.rotor, supply, perPropeller(craft, craft.weight));
-  const drain = hover.ok ? flownDrain(craft, punchThrustOf(craft))(charge) : undefined;
-  const full = atDuty(craft.rotor, supply, 1);
-  return {
-    hovering: hover.ok ? hover.value.busVoltage / input.cells : undefined,
-    flown: drain && (drain.margin + landing) / input.cells,
-    full: full.ok ? full.value.busVoltage / input.cells : undefined,
+  const drainAt = flownDrain(craft, punchThrustOf(craft));
+  return (charge) => {
+    const supply = supplyAt(craft, charge);
+    const hover = atThrust(craft.rotor, supply, perPropeller(craft, craft.weight));
+    const drain = hover.ok ? drainAt(charge) : undefined;
+    const full = atDuty(craft.rotor, supply, 1);
+    return {
+      hovering: hover.ok ? hover.value.busVoltage / input.cells : undefined,
+      flown: drain && (drain.margin + landing) / input.cells,
+      full: full.ok ? full.value.busVoltage / input.cells : undefined,
+    };
   };
 }
 

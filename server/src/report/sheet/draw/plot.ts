@@ -1,6 +1,6 @@
 /** Draws a plot: scales, ticks and paths by the d3 modules, words where nothing can lie over them. Computes no figure. */
 import { scaleLinear } from 'd3-scale';
-import { area, line } from 'd3-shape';
+import { area, curveMonotoneX, line } from 'd3-shape';
 import type { PlotPoint, PlotView, Series } from '../view/plot-view';
 import { linkedTo, type Picture } from './picture';
 import { el, type Markup } from './svg';
@@ -31,18 +31,20 @@ export function plotPicture(view: PlotView, linked: boolean): Picture | undefine
   const markRows = Math.max(0, ...marks.map(({ row }) => row + 1));
   const top = 8 + legendRows * 16 + 14 + markRows * 14;
   const floor = top + plotHeight;
-  const heights = extent(shown, (point) => [point.low, point.high], view.up.fromZero, [
+  const heights = extent(shown, (point) => [point.low ?? point.y, point.high ?? point.y], view.up.fromZero, [
     ...view.limits.map(({ y }) => y),
     ...view.marks.flatMap(({ dots }) => dots),
   ]);
   const y = scaleLinear(heights, [floor, top]).nice(5);
   const curve = line<PlotPoint>()
     .x((point) => x(point.x))
-    .y((point) => y(point.y));
+    .y((point) => y(point.y))
+    .curve(curveMonotoneX);
   const band = area<PlotPoint>()
     .x((point) => x(point.x))
-    .y0((point) => y(point.low))
-    .y1((point) => y(point.high));
+    .y0((point) => y(point.low ?? point.y))
+    .y1((point) => y(point.high ?? point.y))
+    .curve(curveMonotoneX);
   const kinds = kindsOf(shown);
   const body: Markup[] = [
     ...y
@@ -60,7 +62,9 @@ export function plotPicture(view: PlotView, linked: boolean): Picture | undefine
     el('line', { class: 'base', x1: left, y1: floor, x2: width - right, y2: floor }),
     el('text', { class: 'q', x: 4, y: top - markRows * 14 - 6 }, axisWords(view.up)),
     el('text', { class: 'q', x: width - right, y: floor + 31, 'text-anchor': 'end' }, axisWords(view.across)),
-    ...shown.map((series, i) => el('path', { class: `band ${kinds[i]}`, d: band([...series.points]) ?? '' })),
+    ...shown.map((series, i) =>
+      el('path', { class: `band ${kinds[i]}`, d: band(series.points.filter(({ low }) => low !== undefined)) ?? '' }),
+    ),
     ...view.limits.map((limit) =>
       el('line', { class: 'limit', x1: left, y1: y(limit.y), x2: width - right, y2: y(limit.y) }),
     ),

@@ -10,11 +10,24 @@ export interface DrawnSection {
   readonly markup: string;
 }
 
-/** @param linked things lead to their place in a file: in the panel, not on paper */
-export function drawSections(sheet: SheetView, linked: boolean): readonly DrawnSection[] {
+/** Sections as they were drawn last, by what they were drawn from. */
+export type Drawn = Map<string, { readonly from: string; readonly markup: string }>;
+
+/**
+ * @param linked things lead to their place in a file: in the panel, not on paper
+ * @param before what is the same as there is not drawn again; brought up to date
+ */
+export function drawSections(sheet: SheetView, linked: boolean, before?: Drawn): readonly DrawnSection[] {
   return [
     { id: 'head', markup: headOf(sheet, linked).markup },
-    ...sheet.sections.map((section) => ({ id: section.id, markup: sectionOf(section, sheet, linked).markup })),
+    ...sheet.sections.map((section) => {
+      const from = before && JSON.stringify([section, sheet.tried]);
+      const known = before?.get(section.id);
+      if (known && known.from === from) return { id: section.id, markup: known.markup };
+      const { markup } = sectionOf(section, sheet, linked);
+      if (from !== undefined) before?.set(section.id, { from, markup });
+      return { id: section.id, markup };
+    }),
     {
       id: 'foot',
       markup: together(el('p', { class: 'q' }, sheet.checks, ' ', sheet.caution), el('p', { class: 'q' }, cautions))

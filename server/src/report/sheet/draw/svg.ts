@@ -8,7 +8,12 @@ export interface Markup {
 type Attributes = Readonly<Record<string, string | number | boolean | undefined>>;
 export type Kid = Markup | string | undefined | false | readonly Kid[];
 
-export const escapeText = (text: string): string =>
+export const escapeText = (text: string): string => (suspicious.test(text) ? escaped(text) : text);
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones meant
+const suspicious = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff&<>"']/;
+
+const escaped = (text: string): string =>
   text
     // Characters that no markup may hold, not even escaped.
     // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones meant
@@ -16,22 +21,17 @@ export const escapeText = (text: string): string =>
     .replace(/[&<>"']/g, (char) => `&#${char.charCodeAt(0)};`);
 
 /** Three digits behind the point: a thousandth of a millimetre or of a pixel. */
-export const short = (value: number): string => {
-  const text = value.toFixed(3).replace(/\.?0+$/, '');
-  return text === '-0' ? '0' : text;
-};
+export const short = (value: number): string => String(Math.round(value * 1000) / 1000 || 0);
 
 const withoutEnd: ReadonlySet<string> = new Set(['line', 'circle', 'rect', 'path', 'polyline', 'polygon', 'use']);
 
 export function el(name: string, attributes: Attributes, ...kids: readonly Kid[]): Markup {
-  const said = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined && value !== false)
-    .map(([key, value]) =>
-      value === true
-        ? ` ${key}=""`
-        : ` ${key}="${typeof value === 'number' ? short(value) : escapeText(String(value))}"`,
-    )
-    .join('');
+  let said = '';
+  for (const key in attributes) {
+    const value = attributes[key];
+    if (value === undefined || value === false) continue;
+    said += ` ${key}="${typeof value === 'number' ? short(value) : value === true ? '' : escapeText(value)}"`;
+  }
   const inner = kids.map(textOf).join('');
   return { markup: inner === '' && withoutEnd.has(name) ? `<${name}${said}/>` : `<${name}${said}>${inner}</${name}>` };
 }

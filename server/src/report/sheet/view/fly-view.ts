@@ -7,7 +7,7 @@ import type { Flown } from './flown';
 import type { Mark, PlotView, Series } from './plot-view';
 import type { Spots } from './spots';
 
-const throttles = Array.from({ length: 19 }, (_, i) => 0.1 + i * 0.05);
+const throttles = Array.from({ length: 10 }, (_, i) => (i + 1) / 10);
 
 const quantities = [
   { id: 'thrust', key: 'thrust', title: 'Thrust of all motors over throttle', words: 'thrust', name: 'full-thrust' },
@@ -58,15 +58,13 @@ export function flyPlots(base: Flown, trial: Flown | undefined, spots: Spots): r
       limits: [],
       table: {
         heads: ['throttle', ...curves.map(({ flown }) => (flown.label ? `with ${flown.label}` : words))],
-        rows: throttles
-          .filter((_, i) => i % 2 === 0)
-          .map((throttle) => [
-            `${Math.round(throttle * 100)} %`,
-            ...curves.map(({ points }) => {
-              const point = points.find((one) => one.throttle === throttle);
-              return point ? figureText(of(point)) : 'cannot be';
-            }),
-          ]),
+        rows: throttles.map((throttle) => [
+          `${Math.round(throttle * 100)} %`,
+          ...curves.map(({ points }) => {
+            const point = points.find((one) => one.throttle === throttle);
+            return point ? figureText(of(point)) : 'cannot be';
+          }),
+        ]),
       },
     };
   });

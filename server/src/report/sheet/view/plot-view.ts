@@ -31,8 +31,9 @@ export interface Series {
 export interface PlotPoint {
   readonly x: number;
   readonly y: number;
-  readonly low: number;
-  readonly high: number;
+  /** Ends of the typical range, where it was worked out. */
+  readonly low?: number;
+  readonly high?: number;
 }
 
 /** A line up at a place, with dots where figures of the card lie. */

@@ -1,5 +1,5 @@
 /** Flight time over the capacity of the pack, and the voltage under load over a flight. Lays out what the physics and the card say. */
-import { dischargeCurve, figures, landingVoltage } from '../../../physics';
+import { type CraftFigures, type CraftInput, dischargeCurve, figures, landingVoltage, values } from '../../../physics';
 import { valueChanges, vary } from '../../../plan/vary';
 import { numberField } from '../../../plan/vary-field';
 import { type CardFigure, cardFigure, exactly } from '../../card-figure';
@@ -8,8 +8,9 @@ import type { Flown } from './flown';
 import type { Mark, PlotPoint, PlotView, Series } from './plot-view';
 import type { Spots } from './spots';
 
-/** Of the pack's own capacity. */
-const sizes = [0.4, 0.55, 0.7, 0.85, 1, 1.2, 1.45, 1.7, 2];
+/** Of the pack's own capacity. Ranges take ten times as long as values, so they are worked out at its own and at both ends. */
+const sizes = [0.5, 0.75, 1, 1.4, 2];
+const withRange = new Set([0.5, 1, 2]);
 
 const kinds = [
   ['asFlown', 'as you fly it'],
@@ -31,30 +32,27 @@ function capacityPlot(base: Flown, trial: Flown | undefined, spots: Spots): Plot
       size === 1 ? capacity.value * 1000 : Math.max(10, Math.round((capacity.value * size * 1000) / 10) * 10);
     return { value: milli / 1000, label: `${milli} mAh` };
   });
-  const rows = vary({ craft, pack }, valueChanges(found.field, changes)).rows.map((row) => ({
+  const rows = vary({ craft, pack }, valueChanges(found.field, changes)).rows.map((row, i) => ({
     milli: row.value! * 1000,
     label: row.label,
     grams: exactly('weight-ready', '', row.weight.ready.value, 'kg', 'said'),
-    figures: row.value === capacity.value ? own : row.input && figures(row.input),
+    times: row.value === capacity.value ? timesOf(own) : row.input && timesAt(row.input, withRange.has(sizes[i]!)),
   }));
-  const minutesOf = (flown: Flown['figures'], kind: 'asFlown' | 'hovering'): CardFigure | undefined => {
-    const flight = flown?.[kind];
-    return flight?.ok ? cardFigure('time', '', flight.value.minutes) : undefined;
-  };
   const series = kinds.map(
     ([kind, words]): Series => ({
       words,
       trial: false,
       points: rows.flatMap((row): PlotPoint[] => {
-        const figure = minutesOf(row.figures, kind);
+        const figure = row.times?.[kind];
         if (!figure) return [];
         const { value, low, high } = scaledFigure(figure);
-        return [{ x: row.milli, y: value, low, high }];
+        return [{ x: row.milli, y: value, ...(low < high ? { low, high } : {}) }];
       }),
     }),
   );
   const markOf = (flown: Flown, words: string): readonly Mark[] => {
-    const minutes = kinds.flatMap(([kind]) => minutesOf(flown.figures, kind) ?? []);
+    const times = flown.figures && timesOf(flown.figures);
+    const minutes = kinds.flatMap(([kind]) => times?.[kind] ?? []);
     const own = flown.pack?.facts.capacity;
     if (!own || minutes.length === 0) return [];
     return [
@@ -83,7 +81,7 @@ function capacityPlot(base: Flown, trial: Flown | undefined, spots: Spots): Plot
         row.label,
         valueText(row.grams),
         ...kinds.map(([kind]) => {
-          const figure = minutesOf(row.figures, kind);
+          const figure = row.times?.[kind];
           return figure ? figureText(figure) : 'cannot be';
         }),
       ]),
@@ -91,7 +89,22 @@ function capacityPlot(base: Flown, trial: Flown | undefined, spots: Spots): Plot
   };
 }
 
-const charges = [1, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.12, 0.06];
+type Times = Readonly<Record<'asFlown' | 'hovering', CardFigure | undefined>>;
+
+const timesOf = ({ asFlown, hovering }: CraftFigures): Times => ({
+  asFlown: asFlown.ok ? cardFigure('time', '', asFlown.value.minutes) : undefined,
+  hovering: hovering.ok ? cardFigure('time', '', hovering.value.minutes) : undefined,
+});
+
+function timesAt(input: CraftInput, ranged: boolean): Times {
+  if (ranged) return timesOf(figures(input));
+  const { asFlown, hovering } = values(input);
+  const plain = (flight: typeof asFlown): CardFigure | undefined =>
+    flight.ok ? exactly('time', '', flight.value.minutes * 60, 's', 'modelled') : undefined;
+  return { asFlown: plain(asFlown), hovering: plain(hovering) };
+}
+
+const charges = [1, 0.93, 0.83, 0.7, 0.55, 0.4, 0.25, 0.13, 0.06];
 
 const loads = [
   ['hovering', 'hovering'],
