@@ -48,7 +48,7 @@ async function used(where, look) {
 
 async function steps(bench, step) {
   const { page, panel, editor } = bench;
-  const headline = () => panel.locator('#head .headline').innerText();
+  const headline = () => panel.locator('#head .headline').textContent();
 
   await step('opens beside the file with every section', async () => {
     await openSheet(bench, 'Ossel 5');
