@@ -10,8 +10,8 @@ const folder = path.join(root, 'out/screenshots/panel');
 mkdirSync(folder, { recursive: true });
 
 const builds = {
-  whoop: ['builds/pip-75', 'Pip 75'],
   five: ['builds/ossel-5', 'Ossel 5'],
+  whoop: ['builds/pip-75', 'Pip 75'],
   seven: ['builds/heron-7', 'Heron 7'],
 };
 const themes = { light: 'Default Light Modern', dark: 'Default Dark Modern', contrast: 'Default High Contrast' };
