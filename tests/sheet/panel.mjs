@@ -1,4 +1,5 @@
 /** Opens the build sheet in the real workbench page with the packed extension, and reads what its panel shows; asserts nothing. */
+import { spawnSync } from 'node:child_process';
 import { cpSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { editorPage } from '../editor/editor-page.mjs';
@@ -44,6 +45,14 @@ export async function openWorkbench(build, { theme, width = 1400, height = 900, 
     host,
     told,
     panel: page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame'),
+    /** Language servers of this profile's extension alone. */
+    servers() {
+      const { stdout } = spawnSync('ps', ['-eo', 'pid,args'], { encoding: 'utf8', timeout: 10_000 });
+      return stdout
+        .split('\n')
+        .filter((row) => row.includes(`${profile.serverData}/extensions/`) && row.includes('dist/server.cjs'))
+        .map((row) => Number.parseInt(row, 10));
+    },
     text: (file) => readFileSync(path.join(profile.workspace, file), 'utf8'),
   };
 }
