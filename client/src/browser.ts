@@ -5,6 +5,7 @@ import { isBuildFileName, isPassedOver } from '../../server/src/text/build-file-
 import { type Ask, registerNewBuild } from './new-build.ts';
 import { registerNewPart } from './new-part.ts';
 import { registerPlans } from './plans.ts';
+import { registerSheet } from './sheet.ts';
 import { registerShow } from './show.ts';
 import { registerTickGate } from './tick-gate.ts';
 
@@ -25,6 +26,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     registerNewBuild(ask),
     ...registerPlans(ask),
     registerTickGate(ask),
+    registerSheet(context, ask),
   );
   const start = async (): Promise<void> => {
     const options: LanguageClientOptions = {

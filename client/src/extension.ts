@@ -5,6 +5,7 @@ import { type Ask, registerNewBuild } from './new-build.ts';
 import { registerNewPart } from './new-part.ts';
 import { registerPlans } from './plans.ts';
 import { registerReview } from './review.ts';
+import { registerSheet } from './sheet.ts';
 import { registerShow } from './show.ts';
 import { registerTickGate } from './tick-gate.ts';
 
@@ -20,6 +21,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     registerNewBuild(ask),
     ...registerPlans(ask),
     registerTickGate(ask),
+    registerSheet(context, ask),
     ...registerReview(context),
     vscode.commands.registerCommand('dryfit.restartServer', () => checker.restart()),
   );

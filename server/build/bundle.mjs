@@ -31,7 +31,7 @@ rmSync(path.join(root, 'out/editor-suite'), { recursive: true, force: true });
 
 const bundles = [
   { entryPoints: ['client/src/extension.ts'], outfile: 'dist/client.cjs', external: ['vscode'], ...small },
-  { entryPoints: ['server/src/lsp/node.ts'], outfile: 'dist/server.cjs', ...small },
+  { entryPoints: ['server/src/lsp/node.ts'], outfile: 'dist/server.cjs', external: ['./sheet.cjs'], ...small },
   {
     entryPoints: ['client/src/browser.ts'],
     outfile: 'dist/client.browser.js',
@@ -49,7 +49,7 @@ const bundles = [
   {
     entryPoints: ['server/src/cli/main.ts'],
     outfile: 'dist/cli.cjs',
-    external: ['./server.cjs', './solver.cjs'],
+    external: ['./server.cjs', './solver.cjs', './sheet.cjs'],
     ...small,
     banner: { js: '#!/usr/bin/env node' },
   },
@@ -72,6 +72,15 @@ const bundles = [
     alias: { highs: './node_modules/highs/build/highs.js' },
     // Its branch for Node is never taken there.
     external: ['node:*'],
+    ...small,
+    ...browser,
+    format: 'iife',
+  },
+  // What draws the build sheet, loaded when one is asked for.
+  { entryPoints: ['server/src/report/sheet/draw/index.ts'], outfile: 'dist/sheet.cjs', ...small },
+  {
+    entryPoints: ['client/src/sheet-panel/main.ts'],
+    outfile: 'dist/sheet-panel.js',
     ...small,
     ...browser,
     format: 'iife',

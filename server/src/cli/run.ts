@@ -12,6 +12,7 @@ import { part } from './part';
 import { point } from './point';
 import { review } from './review';
 import { setup } from './setup';
+import { sheet } from './sheet';
 import { vary } from './vary';
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
@@ -33,6 +34,10 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --format text|json|markdown
       --pack NAME                   the pack to show whole; the build's own choice when not said
       --bench FILE, --workspace DIR as above
+  dryfit sheet FILE -o build.html   the build as pictures: to scale, over throttle and charge, rails, ports, cable
+      -o build.html|build.svg|build.pdf-ready.html   one file that needs nothing else; on stdout when not said
+      --part thrust -o thrust.svg   one picture: plan, stack, mass, thrust, current, efficiency, capacity, discharge, ...
+      --paper A4|letter, --pack NAME, --bench FILE, --workspace DIR
   dryfit vary FILE --field PATH     what another value or another part would change, with a plot
       --from "850 mAh" --to "1800 mAh" [--step "100 mAh"]   any number of the build: pack.capacity, motors.kv, flight.altitude
       --parts ID,ID                 parts from the parts files instead, in the role that --field names
@@ -80,6 +85,7 @@ const commands: Readonly<Record<string, (args: readonly string[], console: Conso
   delivery,
   explain,
   review,
+  sheet,
 };
 
 /** An exit code; a promise of one where something is loaded first. */

@@ -2,6 +2,7 @@
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import packageJson from '../../../package.json' with { type: 'json' };
 import type { Solved } from '../plan/order-solve';
+import * as draw from '../report/sheet/draw/index';
 import type { Solve } from './plans';
 import { type Disk, serve } from './server';
 
@@ -23,4 +24,14 @@ const disk: Disk = {
 const solve: Solve = (program, seconds, token) =>
   connection.sendRequest<Solved>('dryfit/solve', { program, seconds }, token);
 
-serve(connection, disk, { version: packageJson.version, today: () => new Date().toISOString().slice(0, 10) }, solve);
+serve(
+  connection,
+  disk,
+  {
+    version: packageJson.version,
+    today: () => new Date().toISOString().slice(0, 10),
+    // Within this bundle: a worker that was started from a blob has no place to load another file from.
+    drawing: async () => draw,
+  },
+  solve,
+);

@@ -5,6 +5,7 @@ import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import packageJson from '../../../package.json' with { type: 'json' };
+import type * as Draw from '../report/sheet/draw/index';
 import { isBuildFileName, isPassedOver } from '../text/build-file-name';
 import { isBeyondReading, unread } from '../text/limits';
 import { type Disk, serve } from './server';
@@ -61,6 +62,8 @@ serve(
     version: packageJson.version,
     reference: existsSync(page) ? pathToFileURL(page).href : undefined,
     today: () => new Date().toISOString().slice(0, 10),
+    // A bundle of its own beside this one: most sessions never open a sheet.
+    drawing: () => import('./sheet.cjs' as string) as Promise<typeof Draw>,
   },
   solveInThread,
 );

@@ -15,6 +15,7 @@ import { answerPlans, type Solve } from './plans';
 import { Publishing } from './publishing';
 import { answerRequests } from './requests';
 import { type ServerSettings, Session } from './session';
+import { answerSheet } from './sheet-requests';
 import { canonicalUri } from './uri';
 
 /** What the server needs of the disk; a browser has another one. */
@@ -81,6 +82,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     const found = await disk.readFolders(folders);
     for (const [uri, text] of found) if (!open.has(uri)) workspace.set(uri, text);
     publishing.start();
+    session.begin();
   };
 
   connection.onInitialized(async () => {
@@ -148,5 +150,6 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   answerRequests(connection, session);
   answerBeginnings(connection, session);
   answerPlans(connection, session, solve);
+  answerSheet(connection, session);
   connection.listen();
 }

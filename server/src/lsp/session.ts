@@ -6,6 +6,7 @@ import type { Files } from '../language/protocol';
 import { everything, type Showing } from '../language/showing';
 import { Workspace } from '../library/workspace';
 import { referencePage } from '../report/reference';
+import type * as Draw from '../report/sheet/draw/index';
 import { offsetAt } from '../text/lines';
 import { canonicalUri } from './uri';
 
@@ -15,6 +16,8 @@ export interface ServerSettings {
   readonly reference?: string;
   /** Today as YYYY-MM-DD; the engine itself has no clock. */
   today(): string;
+  /** What draws the build sheet, loaded when one is asked for. */
+  drawing(): Promise<typeof Draw>;
 }
 
 export interface Place {
@@ -27,6 +30,11 @@ export class Session {
   readonly open = new Map<string, { spelled: string; document: TextDocument }>();
   readonly files: Files;
   showing: Showing = everything;
+  /** Told once the folders have been read for the first time; before that every `use:` looks lost. */
+  begin: () => void = () => undefined;
+  readonly begun = new Promise<void>((resolve) => {
+    this.begin = resolve;
+  });
   private readonly analyses = new Map<string, { shared: number; analysis: Analysis }>();
 
   constructor(private readonly settings: ServerSettings) {
@@ -40,6 +48,10 @@ export class Session {
 
   today(): string {
     return this.settings.today();
+  }
+
+  drawing(): Promise<typeof Draw> {
+    return this.settings.drawing();
   }
 
   analysisOf(uri: string): Analysis | undefined {

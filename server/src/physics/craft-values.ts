@@ -5,7 +5,7 @@
 import { openVoltage } from './battery';
 import { G } from './constants';
 import type { Craft } from './craft';
-import { throttleOfDuty } from './esc';
+import { dutyOfThrottle, throttleOfDuty } from './esc';
 import { type Drain, type Endurance, endurance } from './flight-time';
 import { discArea } from './hover';
 import { lazily } from './lazily';
@@ -163,6 +163,29 @@ function once<T>(make: () => T): () => T {
 /** The hover alone, at half of the usable charge. */
 export const hoverOf = (craft: Craft): Outcome<PointValues> =>
   valuesOf(craft, atThrust(craft.rotor, middleOf(craft), perPropeller(craft, craft.weight)));
+
+/** At a throttle 0 … 1, at half of the usable charge. */
+export const atThrottle = (craft: Craft, throttle: number): Outcome<PointValues> =>
+  valuesOf(craft, atDuty(craft.rotor, middleOf(craft), dutyOfThrottle(throttle, craft.throttleOffset)));
+
+/** V of a cell under load by the charge 0 … 1; nothing where it cannot be flown so. */
+export function loadedOver(
+  craft: Craft,
+): (charge: number) => Readonly<Record<'hovering' | 'flown' | 'full', number | undefined>> {
+  const { landing, input } = craft.pack;
+  const drainAt = flownDrain(craft, punchThrustOf(craft));
+  return (charge) => {
+    const supply = supplyAt(craft, charge);
+    const hover = atThrust(craft.rotor, supply, perPropeller(craft, craft.weight));
+    const drain = hover.ok ? drainAt(charge) : undefined;
+    const full = atDuty(craft.rotor, supply, 1);
+    return {
+      hovering: hover.ok ? hover.value.busVoltage / input.cells : undefined,
+      flown: drain && (drain.margin + landing) / input.cells,
+      full: full.ok ? full.value.busVoltage / input.cells : undefined,
+    };
+  };
+}
 
 /** One flight alone. */
 export const flightOf = (craft: Craft, flown: 'hovering' | 'as-flown'): Outcome<FlightValues> =>

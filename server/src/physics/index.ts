@@ -11,6 +11,7 @@ export type {
   PropellerInput,
   ThrustRow,
 } from './craft';
+export { type ChargePoint, dischargeCurve, type ThrottlePoint, throttleCurve } from './craft-curves';
 export {
   type CraftFigures,
   type FlightFigures,

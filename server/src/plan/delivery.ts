@@ -2,12 +2,12 @@
 import type { Craft } from '../build/craft';
 import { type Fact, lookUp } from '../build/fact';
 import type { Edit } from '../build/finding';
-import { fieldsAt, kidOf, type Slot } from '../build/slot';
-import { documentAt, type SourceFile } from '../build/source-file';
-import { indentOf, lineBreakOf } from '../text/lines';
+import { fieldsAt } from '../build/slot';
+import type { SourceFile } from '../build/source-file';
 import { readers } from '../text/notation';
 import { splitOrigin } from '../text/origin';
 import { readQuantity } from '../text/quantity';
+import { holderOf, roadOf, valueEdit } from './value-edit';
 
 export interface Arrived {
   /** As named: `motors.weight`, `packs.main.weight`, `flight.weighed`. */
@@ -27,14 +27,10 @@ const no = (why: string): Arrival => ({ ok: false, why });
 
 /** @param words `motors.weight`; @param value as on the scale, `32.4 g`; @param date YYYY-MM-DD */
 export function arrival(file: SourceFile, craft: Craft, words: string, value: string, date: string): Arrival {
-  const keys = words.replace(/^parts\./, '').split('.');
-  const key = keys.at(-1)!;
-  const document = documentAt(file, craft.where.span.start);
-  const first = keys[0]!;
-  const road = first === 'packs' || first === 'flight' ? keys : ['parts', ...keys];
-  let holder: Slot | undefined = document?.slot;
-  for (const step of road.slice(0, -1)) holder = kidOf(holder, step);
-  if (!holder || !document) return no(`The build has no \`${road.slice(0, -1).join('.')}\`.`);
+  const road = roadOf(words);
+  const key = road.at(-1)!;
+  const holder = holderOf(file, craft, road);
+  if (!holder) return no(`The build has no \`${road.slice(0, -1).join('.')}\`.`);
   const field = fieldsAt(holder.field, holder.node)?.fields[key];
   if (!field) return no(`\`${road.slice(0, -1).join('.')}\` has no field \`${key}\`.`);
   if (field.is !== 'quantity' && field.is !== 'notation' && field.is !== 'term')
@@ -64,30 +60,7 @@ export function arrival(file: SourceFile, craft: Craft, words: string, value: st
         number !== undefined && typeof known?.value === 'number' && known.value !== 0
           ? number / known.value - 1
           : undefined,
-      edit: editFor(file, holder, key, text),
+      edit: valueEdit(file, holder, key, text),
     },
   };
-}
-
-/** The value where it stands, or a line of its own behind the last one of the part. */
-function editFor(file: SourceFile, holder: Slot, key: string, text: string): Edit {
-  const own = kidOf(holder, key);
-  if (own && own.node.is === 'scalar') return { file: file.uri, span: own.node.span, text };
-  const first = holder.kids.find((kid) => kid.keySpan);
-  const end = lineBreakOf(file.text);
-  const at = first?.keySpan?.start ?? holder.node.span.start;
-  const indent = indentOf(file.text, at);
-  // In braces, or where the first key shares its line, the new one goes before it on the same line.
-  if (!/^ *$/.test(indent)) return { file: file.uri, span: { start: at, end: at }, text: `${key}: ${text}, ` };
-  const behind = kidOf(holder, 'use') ?? first;
-  const stop = behind?.node.is === 'scalar' ? lineEnd(file.text, behind.node.span.end) : at;
-  return stop === at
-    ? { file: file.uri, span: { start: at, end: at }, text: `${key}: ${text}${end}${indent}` }
-    : { file: file.uri, span: { start: stop, end: stop }, text: `${end}${indent}${key}: ${text}` };
-}
-
-function lineEnd(text: string, from: number): number {
-  const at = text.indexOf('\n', from);
-  if (at < 0) return text.length;
-  return text[at - 1] === '\r' ? at - 1 : at;
 }

@@ -4,7 +4,7 @@ import type { LevelTable } from './card-levels';
 import { rangeText, valueText } from './figure-text';
 
 /** What is not said is modelled, as the foot of the card tells. */
-const basisWords: Readonly<Record<CardFigure['basis'], string>> = {
+export const basisWords: Readonly<Record<CardFigure['basis'], string>> = {
   measured: 'measured',
   calibrated: 'from your measurements',
   modelled: '',

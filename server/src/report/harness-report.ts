@@ -51,7 +51,7 @@ export function harnessReport(harness: CraftHarness): HarnessReport {
   };
 }
 
-const pairRows = (report: HarnessReport): Rows => ({
+export const pairRows = (report: HarnessReport): Rows => ({
   heads: ['ESC', 'carries', 'controller', 'expects', 'which is'],
   rows: report.pairs.map((pair) => [
     String(pair.esc),
@@ -62,7 +62,7 @@ const pairRows = (report: HarnessReport): Rows => ({
   ]),
 });
 
-const moveLines = (report: HarnessReport): readonly string[] => {
+export const moveLines = (report: HarnessReport): readonly string[] => {
   if (report.danger === 0) return [];
   const lines: string[] = [];
   if (report.remap)

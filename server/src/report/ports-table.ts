@@ -21,8 +21,11 @@ export function portRows(plan: PortPlan): Rows {
   return { heads: ['port', 'pads', 'for'], rows };
 }
 
+/** As a ledger has them: whole mA, and tenths from an ampere on. */
+export const amperes = (value: number): string =>
+  value < 1 ? `${Math.round(value * 1000)} mA` : `${value.toFixed(1)} A`;
+
 export function railRows(rails: Rails): Rows {
-  const amperes = (value: number): string => (value < 1 ? `${Math.round(value * 1000)} mA` : `${value.toFixed(1)} A`);
   const rows = rails.ledgers.map((ledger) => {
     const on = ledger.draws
       .map((draw) => `${draw.device.replaceAll('-', ' ')} ${amperes(draw.current)}${draw.known ? '' : ' (usual)'}`)
