@@ -84,8 +84,7 @@ class Reader {
   node(source: unknown, depth: number, via: Span | undefined): Node {
     const at = this.spanOf(source);
     if (this.full) return { is: 'empty', broken: true, span: at, via };
-    const { anchor } = source as { anchor?: string };
-    if (anchor !== undefined) this.anchors.set(anchor, source as object);
+    this.noteAnchor(source);
     if (++this.nodes > limits.nodes || depth > limits.depth) {
       this.full = true;
       this.faults.push({ id: 'file-too-deep', span: at, message: tooDeep(depth > limits.depth) });
@@ -198,7 +197,13 @@ class Reader {
     return maps.flatMap((map) => (map.is === 'map' ? map.entries.map((entry) => ({ ...entry, via: via ?? at })) : []));
   }
 
+  private noteAnchor(source: unknown): void {
+    const { anchor } = source as { anchor?: string };
+    if (anchor !== undefined) this.anchors.set(anchor, source as object);
+  }
+
   private keyText(key: unknown): string | undefined {
+    if (isScalar(key)) this.noteAnchor(key);
     if (isScalar(key)) return key.type === 'PLAIN' ? (key.source ?? '') : String(key.value ?? '');
     if (isAlias(key)) {
       const target = this.anchors.get(key.source);
