@@ -1,0 +1,58 @@
+/** Ten thousand edits of one file in one session: the memory of the server stays where it was, and the findings are those of a fresh start. Needs `npm run build`. */
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { expect, it } from 'vitest';
+import { samplesFolder, sampleText } from '../support/samples';
+import { seeded } from '../support/seeded';
+import { type SpawnedServer, startServer } from '../support/spawned-server';
+
+const edits = 10_000;
+const batch = 100;
+
+/** MiB; only this system tells it of another process. */
+const memoryOf = (server: SpawnedServer): number =>
+  Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${server.process.pid}/status`, 'utf8'))![1]) / 1024;
+
+it.runIf(process.platform === 'linux')(`${edits} edits`, { timeout: 300_000 }, async () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'dryfit-soak-'));
+  cpSync(samplesFolder, folder, { recursive: true });
+  const server = await startServer([pathToFileURL(folder).href]);
+  try {
+    const uri = pathToFileURL(path.join(folder, 'builds/pip-75.dryfit.yaml')).href;
+    const text = sampleText('builds/pip-75.dryfit.yaml');
+    const lines = text.split('\n');
+    const chance = seeded(20261126);
+    server.open(uri, text);
+    const memory: number[] = [];
+    let version = 1;
+    for (let done = 0; done < edits; done += batch) {
+      for (let i = 0; i < batch; i += 2) {
+        const line = chance.below(lines.length - 1);
+        const at = { line, character: chance.below(lines[line]!.length + 1) };
+        const put = chance.pick(['1', ' ', ':', '\n', '- ', '# ', '"', 'kv']);
+        const behind = put === '\n' ? { line: line + 1, character: 0 } : { line, character: at.character + put.length };
+        server.change(uri, ++version, [{ range: { start: at, end: at }, text: put }]);
+        server.change(uri, ++version, [{ range: { start: at, end: behind }, text: '' }]);
+      }
+      const last = version;
+      await server.diagnostics(uri, (_, seen) => seen === last);
+      memory.push(memoryOf(server));
+    }
+    const after = await server.diagnostics(uri, () => true);
+    const fresh = await startServer([pathToFileURL(folder).href]);
+    fresh.open(uri, text);
+    const anew = await fresh.diagnostics(uri, (_, seen) => seen === 1);
+    await fresh.stop();
+    expect(after.map(({ code, range }) => [code, range])).toEqual(anew.map(({ code, range }) => [code, range]));
+    // The first fifth warms up: what is compiled and remembered by then is not growth.
+    const settled = memory.slice(memory.length / 5);
+    const middle = (list: readonly number[]): number => [...list].sort((a, b) => a - b)[list.length >> 1]!;
+    const [early, late] = [middle(settled.slice(0, 20)), middle(settled.slice(-20))];
+    expect(late, `${early.toFixed(0)} MiB early, ${late.toFixed(0)} MiB late`).toBeLessThan(1.25 * early);
+  } finally {
+    await server.stop();
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
