@@ -28,7 +28,7 @@ const stages = [
   {
     name: 'sheet page',
     run: node('tests/sheet/run-page.mjs'),
-    seconds: 120,
+    seconds: 240,
     needs: ['build', 'browser'],
     count: countReport,
   },

@@ -7,7 +7,8 @@ const colours = `--paper:var(--vscode-editor-background);--ink:var(--vscode-edit
 /** Lines and words that mean something are drawn in the one colour that is sure to stand out. */
 const contrast = `body.vscode-high-contrast,body.vscode-high-contrast-light{--quiet:var(--vscode-editor-foreground);--rule:var(--vscode-contrastBorder);--raised:var(--vscode-editor-background);--good:var(--vscode-editor-foreground);--clay:var(--vscode-editorWarning-foreground,var(--vscode-editor-foreground))}body.vscode-high-contrast :is(.plot .grid,.plan .centre),body.vscode-high-contrast-light :is(.plot .grid,.plan .centre){stroke-opacity:.45}`;
 
-const own = `body{padding:0}.good-text{color:var(--ink)}main{padding:0 14px 24px}body :is(button){color:var(--vscode-button-secondaryForeground,var(--ink));background:var(--vscode-button-secondaryBackground,var(--raised));border-color:var(--vscode-contrastBorder,var(--rule))}code{color:inherit;background:none;padding:0}a{color:var(--vscode-textLink-foreground)}a.bad-text{color:var(--bad)}`;
+/** What is out of sight is not laid out on each edit. */
+const own = `section{content-visibility:auto;contain-intrinsic-size:auto 900px}body{padding:0}.good-text{color:var(--ink)}main{padding:0 14px 24px}body :is(button){color:var(--vscode-button-secondaryForeground,var(--ink));background:var(--vscode-button-secondaryBackground,var(--raised));border-color:var(--vscode-contrastBorder,var(--rule))}code{color:inherit;background:none;padding:0}a{color:var(--vscode-textLink-foreground)}a.bad-text{color:var(--bad)}`;
 
 export function sheetPanelPage(webview: vscode.Webview, script: vscode.Uri, look: string): string {
   const nonce = onceOnly();

@@ -10,7 +10,7 @@ import { caretBehind, inPanel, openSheet, openWorkbench } from '../sheet/panel.m
 import { end } from '../support/at-end.mjs';
 import { TimedServer } from './timed-server.mjs';
 
-const presses = 60;
+const presses = 40;
 
 try {
   if (!process.argv.includes('--server')) await packageExtension();
@@ -20,15 +20,15 @@ try {
   console.log('| the server alone: edit and sheet | median ms | p95 | CPU ms each |\n|---|---|---|---|');
   for (const build of ['builds/ossel-5', 'builds/pip-75', 'builds/heron-7']) await serverAlone(build);
   if (process.argv.includes('--server')) process.exit();
-  console.log('\n| sheet of | presses | median ms | p95 | longest | last part of it: painted |');
+  console.log('\n| sheet of | presses | median ms | p95 | longest | the letter itself, median |');
   console.log('|---|---|---|---|---|---|');
   for (const [build, name, value] of [
     ['builds/ossel-5.dryfit.yaml', 'Ossel 5', 'altitude: 120 m'],
     ['builds/pip-75.dryfit.yaml', 'Pip 75', 'altitude: 120 m'],
   ]) {
-    const { median, p95, most, painted } = await measure(build, name, value);
+    const { median, p95, most, letter } = await measure(build, name, value);
     console.log(
-      `| ${name} | ${presses} | ${median.toFixed(0)} | ${p95.toFixed(0)} | ${most.toFixed(0)} | ${painted.toFixed(0)} |`,
+      `| ${name} | ${presses} | ${median.toFixed(0)} | ${p95.toFixed(0)} | ${most.toFixed(0)} | ${letter.toFixed(0)} |`,
     );
     await end();
   }
@@ -61,7 +61,17 @@ async function measure(build, name, value) {
   });
   await page.evaluate(() => {
     globalThis.pressed = [];
-    addEventListener('keydown', () => globalThis.pressed.push(performance.timeOrigin + performance.now()), true);
+    const now = () => performance.timeOrigin + performance.now();
+    addEventListener('keydown', () => globalThis.pressed.push(now()), true);
+    // What the machine takes for the letter alone, to hold the rest against.
+    globalThis.letters = [];
+    new MutationObserver(() => {
+      requestAnimationFrame(() => setTimeout(() => globalThis.letters.push(now()), 0));
+    }).observe(document.querySelector('.monaco-editor .view-lines'), {
+      childList: true,
+      subtree: true,
+      characterData: true,
+    });
   });
   // Go to the line by its number: it may not be in sight yet.
   const line =
@@ -81,6 +91,7 @@ async function measure(build, name, value) {
   for (let press = 0; press < presses + 5; press++) {
     await page.evaluate(() => {
       globalThis.pressed.length = 0;
+      globalThis.letters.length = 0;
     });
     await inPanel(panel, () => {
       globalThis.drawn.length = 0;
@@ -88,17 +99,17 @@ async function measure(build, name, value) {
     // A digit comes and goes: 120 m, 1205 m, 120 m.
     await page.keyboard.press(press % 2 === 0 ? '5' : 'Backspace');
     await page.waitForTimeout(1200);
-    const [pressed] = await page.evaluate(() => globalThis.pressed);
+    const [pressed, letter] = await page.evaluate(() => [globalThis.pressed[0], globalThis.letters[0]]);
     const [first] = await inPanel(panel, () => globalThis.drawn);
     if (!first) throw new Error('nothing was drawn within 1.2 s of a key press');
     // The first few warm everything up.
     if (press < 5) continue;
     times.push(first.painted - pressed);
-    paints.push(first.painted - first.put);
+    paints.push(letter - pressed);
   }
   const at = (list, share) =>
     [...list].sort((a, b) => a - b)[Math.min(list.length - 1, Math.floor(list.length * share))];
-  return { median: at(times, 0.5), p95: at(times, 0.95), most: Math.max(...times), painted: at(paints, 0.5) };
+  return { median: at(times, 0.5), p95: at(times, 0.95), most: Math.max(...times), letter: at(paints, 0.5) };
 }
 
 /** One process of the server over stdio: a character comes or goes, and the sheet is asked for. */

@@ -15,12 +15,13 @@ export interface Flown {
   readonly label: string | undefined;
 }
 
-export function asItIs(craft: Craft, pack: Pack | undefined): Flown {
+/** @param card the one of this pack */
+export function asItIs(craft: Craft, pack: Pack | undefined, card: PackCard): Flown {
   const made = pack && inputFor(craft, pack);
   return {
     craft,
     pack,
-    card: packCard(craft, pack),
+    card,
     input: made?.ok ? made.input : undefined,
     figures: pack && figuresFor(craft, pack),
     label: undefined,

@@ -36,9 +36,10 @@ export interface SheetAsked {
 export function sheetOf(craft: Craft, analysis: Analysis, asked: SheetAsked = {}): SheetView {
   const pack = craft.packs.find(({ name }) => name === asked.pack) ?? mainPack(craft);
   const spots = collectSpots(craft.file);
-  const base = asItIs(craft, pack);
   const trial = asked.trial && asTried(asked.trial);
   const card = cardOf(craft, analysis, pack?.name);
+  // The card of the pack that was asked for comes first.
+  const base = asItIs(craft, pack, card.packs[0]!);
   const sheet: Sheet = { craft, pack, analysis, card, base, trial, spots };
   const sections = makers.flatMap(([id, question, make]): Section[] => {
     const own = make(sheet);
