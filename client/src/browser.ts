@@ -2,12 +2,8 @@
 import * as vscode from 'vscode';
 import { LanguageClient, type LanguageClientOptions } from 'vscode-languageclient/browser';
 import { isBuildFileName, isPassedOver } from '../../server/src/text/build-file-name.ts';
-import { type Ask, registerNewBuild } from './new-build.ts';
-import { registerNewPart } from './new-part.ts';
-import { registerPlans } from './plans.ts';
-import { registerSheet } from './sheet.ts';
-import { registerShow } from './show.ts';
-import { registerTickGate } from './tick-gate.ts';
+import { registerCommands } from './commands.ts';
+import type { Ask } from './new-build.ts';
 
 let client: LanguageClient | undefined;
 
@@ -18,16 +14,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     if (!client) throw new Error('The checker is not running.');
     return client.sendRequest(method, params, token);
   };
-  context.subscriptions.push(
-    output,
-    watcher,
-    ...registerShow(),
-    registerNewPart(ask),
-    registerNewBuild(ask),
-    ...registerPlans(ask),
-    registerTickGate(ask),
-    registerSheet(context, ask),
-  );
+  context.subscriptions.push(output, watcher, ...registerCommands(context, ask));
   const start = async (): Promise<void> => {
     const options: LanguageClientOptions = {
       documentSelector: [{ language: 'dryfit' }],

@@ -1,13 +1,9 @@
 /** Starts and stops the checker with the extension; knows nothing of builds, which are the server's business. */
 import * as vscode from 'vscode';
 import { createChecker } from './checker.ts';
-import { type Ask, registerNewBuild } from './new-build.ts';
-import { registerNewPart } from './new-part.ts';
-import { registerPlans } from './plans.ts';
+import { registerCommands } from './commands.ts';
+import type { Ask } from './new-build.ts';
 import { registerReview } from './review.ts';
-import { registerSheet } from './sheet.ts';
-import { registerShow } from './show.ts';
-import { registerTickGate } from './tick-gate.ts';
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const output = vscode.window.createOutputChannel('Dryfit', { log: true });
@@ -16,12 +12,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   context.subscriptions.push(
     output,
     checker,
-    ...registerShow(),
-    registerNewPart(ask),
-    registerNewBuild(ask),
-    ...registerPlans(ask),
-    registerTickGate(ask),
-    registerSheet(context, ask),
+    ...registerCommands(context, ask),
     ...registerReview(context),
     vscode.commands.registerCommand('dryfit.restartServer', () => checker.restart()),
   );
