@@ -116,6 +116,9 @@ function unitTests() {
     'run',
     '--dir',
     'tests',
+    // A busy machine is no fault of a test; what hangs is stopped with its stage.
+    '--testTimeout=30000',
+    '--hookTimeout=120000',
     '--reporter=default',
     '--reporter=json',
     report,
