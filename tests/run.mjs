@@ -119,6 +119,8 @@ function unitTests() {
     // A busy machine is no fault of a test; what hangs is stopped with its stage.
     '--testTimeout=30000',
     '--hookTimeout=120000',
+    // All cores: by itself it leaves one idle.
+    '--maxWorkers=100%',
     '--reporter=default',
     '--reporter=json',
     report,
