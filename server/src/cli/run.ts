@@ -1,4 +1,5 @@
 /** The command line: reads the words, hands them to one command, turns the outcome into an exit code. Judges and words no build. */
+import { partKinds } from '../library/seller-text/propose';
 import { assemble } from './assemble';
 import { card } from './card';
 import { check } from './check';
@@ -13,6 +14,17 @@ import { point } from './point';
 import { review } from './review';
 import { setup } from './setup';
 import { vary } from './vary';
+
+const wrapped = (words: readonly string[]): string =>
+  words.reduce(
+    (lines, word) =>
+      `${lines}, ${word}`.length - lines.lastIndexOf('\n') > 110
+        ? `${lines},\n${' '.repeat(36)}${word}`
+        : lines === ''
+          ? word
+          : `${lines}, ${word}`,
+    '',
+  );
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
 
@@ -59,6 +71,8 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --format text|json|markdown
   dryfit part --kind KIND < TEXT    text from a seller's page as an entry of a parts file, each value with its words
       --id ID, --format yaml|json   exit code 1 when nothing was recognised
+      --kind                        ${wrapped(partKinds)}
+                                    or what builders say: fc, vtx, aio, 4in1, rx, prop, lipo, cap
       --typical                     usual values, marked (estimate), where the page says nothing
   dryfit lsp                        the language server on stdio, for any editor
   dryfit --version, dryfit --help
@@ -87,7 +101,7 @@ export function run(argv: readonly string[], console: Console, version: string):
   const [name, ...args] = argv;
   try {
     if (name === undefined || name === '--help' || name === '-h' || args.includes('--help')) {
-      console.out(help);
+      console.out(helpOf(name) ?? help);
       return name === undefined ? 2 : 0;
     }
     if (name === '--version') {
@@ -104,6 +118,14 @@ export function run(argv: readonly string[], console: Console, version: string):
   } catch (error) {
     return failed(error, console);
   }
+}
+
+/** The lines of one command. */
+function helpOf(command: string | undefined): string | undefined {
+  const lines = help.split('\n');
+  const from = lines.findIndex((line) => line.startsWith(`  dryfit ${command} `));
+  const length = lines.slice(from + 1).findIndex((line) => !line.startsWith('     '));
+  return from < 0 ? undefined : `${lines.slice(from, from + 1 + length).join('\n')}\n`;
 }
 
 function failed(error: unknown, console: Console): number {
