@@ -15,16 +15,19 @@ import { review } from './review';
 import { setup } from './setup';
 import { vary } from './vary';
 
-const wrapped = (words: readonly string[]): string =>
-  words.reduce(
-    (lines, word) =>
-      `${lines}, ${word}`.length - lines.lastIndexOf('\n') > 110
-        ? `${lines},\n${' '.repeat(36)}${word}`
-        : lines === ''
-          ? word
-          : `${lines}, ${word}`,
-    '',
-  );
+/** Under one another where the other options are explained. */
+function wrapped(words: readonly string[]): string {
+  const lines = [''];
+  for (const word of words) {
+    const line = lines[lines.length - 1] ?? '';
+    if (`${line}${word}`.length > 80) lines.push(`${word}, `);
+    else lines[lines.length - 1] = `${line}${word}, `;
+  }
+  return lines
+    .map((line) => line.trimEnd())
+    .join(`\n${' '.repeat(36)}`)
+    .replace(/,$/, '');
+}
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
 

@@ -1106,7 +1106,6 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   'video-transmitter.levels': [
     ...[
       'rf output',
-      'output',
       'transmitting power',
       'transmission power',
       'power output',
@@ -1294,8 +1293,6 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
       'dlugosc calkowita',
       'length incl cable',
       'antenna length',
-      'height',
-      'hohe',
     ],
     'length',
     'total length',
@@ -1720,6 +1717,14 @@ export const notOurs: readonly string[] = [
   ],
 ];
 
+/** A weight that includes this kind of part is that of something larger. */
+export const ofTheWhole: Readonly<Record<string, RegExp>> = {
+  capacitor: /\bincl\w* (?:the )?(?:cap\b|capacitor)/,
+  battery: /\bincl\w* (?:the )?(?:battery|akku)/,
+  motor: /\bincl\w* (?:the )?(?:4 )?motors?\b/,
+  propeller: /\bincl\w* (?:the )?(?:4 )?prop/,
+};
+
 /** Keys behind which the product is named, so that what is in a title counts. */
 export const titleLabels: readonly string[] = [
   'model',
@@ -1751,6 +1756,7 @@ export const inTitles: Readonly<Record<string, readonly string[]>> = {
   'video-transmitter': ['system'],
   receiver: ['band'],
   capacitor: ['capacitance', 'voltage', 'low-esr'],
+  'battery-lead': ['wire'],
 };
 
 /** Fields whose value may stand anywhere in a sentence, as no other field of that kind has such words. */

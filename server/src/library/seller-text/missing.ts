@@ -77,7 +77,7 @@ export function missingFields(
       if (buildsOwn.has(name) || said.has(path)) continue;
       const count = sum(fact);
       if (count === 0) continue;
-      const perhaps = mayStandIn(name, inner, proposed.unread);
+      const perhaps = mayStandIn(half ? key : proposed.kind, name, inner, proposed.unread);
       out.push({
         path,
         checks: count,

@@ -3,11 +3,11 @@ import { readers } from '../../text/notation';
 import { readQuantity } from '../../text/quantity';
 import type { Field, MapField } from '../../vocabulary/field';
 import { partsField } from '../../vocabulary/generated/fields';
-import { inSentences, inTitles, labels, notOurs, saidByName, titleLabels } from './labels';
+import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
 import { readAs, type Written } from './read-value';
 import { clausesOf, cut, fold, halfWidth, type Pasted, sentencesOf } from './text';
 import { unlabelled } from './unlabelled';
-import { unreadLines } from './unread';
+import { type Heard, unreadLines } from './unread';
 
 export interface Proposal {
   /** `weight`; in a part of two boards `esc.current`. */
@@ -86,7 +86,8 @@ export function proposeFields(kind: string, text: string, today: string): Propos
   const pasted = cut(text);
   const inside = halves[kind];
   const found = new Map<string, Proposal>();
-  if (!inside) collect(kind, '', table, pasted, found);
+  const heard: Heard[] = [];
+  if (!inside) collect(kind, '', table, pasted, found, heard);
   else {
     // A page of two boards has a heading for each; what stands before the first is about both together.
     const sections = new Map<string, Pasted[]>();
@@ -100,13 +101,13 @@ export function proposeFields(kind: string, text: string, today: string): Propos
     }
     for (const [name, lines] of sections) {
       const field = name === '' ? table : table.fields[name];
-      if (field?.is === 'map') collect(name || kind, name === '' ? '' : `${name}.`, field, lines, found);
+      if (field?.is === 'map') collect(name || kind, name === '' ? '' : `${name}.`, field, lines, found, heard);
     }
   }
   const order = [...found.values()].map((one) => ({ one, at: placeOf(table, one.path) })).sort((a, b) => a.at - b.at);
   const fields: readonly Proposal[] = order.map(({ one }) => ({ ...one, ...dated(table, one, today) }));
   const name = nameIn(pasted);
-  return { kind, name, fields, unread: unreadLines(pasted, fields, name) };
+  return { kind, name, fields, unread: unreadLines(pasted, heard, name) };
 }
 
 function collect(
@@ -115,10 +116,12 @@ function collect(
   table: MapField,
   pasted: readonly Pasted[],
   found: Map<string, Proposal>,
+  heard: Heard[],
 ): void {
   const targets = targetsOf(kind, table);
-  const take = (target: Target, value: Written | undefined, words: string): void => {
-    if (value === undefined) return;
+  const take = (target: Target, value: Written | undefined, words: string, from?: string): void => {
+    if (value === undefined || (target.key === 'weight' && ofTheWhole[kind]?.test(fold(words)))) return;
+    heard.push({ words, value: from ?? value });
     const path = `${prefix}${target.path}`;
     const known = found.get(path);
     if (!known) found.set(path, { path, value, words });
@@ -138,6 +141,7 @@ function collect(
   for (const { key, aside, value, words } of pasted) {
     if (key === undefined) continue;
     const label = plainKey(targets, key);
+    if (value !== '' && knownKey(targets, label)) heard.push({ words, labelled: true });
     for (const target of targets)
       if (target.labels.includes(label)) take(target, read(target, value, aside, true), words);
     const volts = railOf(key);
@@ -145,12 +149,13 @@ function collect(
     if (volts !== undefined && rails) take(rails, read(rails, `${volts}V ${value}`, aside, true), words);
   }
   for (const one of pasted) {
-    if (one.joined || (one.key !== undefined && isAboutOthers(one.key))) continue;
-    for (const sentence of sentencesOf(one.words))
-      for (const { field, text } of unlabelled(kind, bulletless(halfWidth(sentence)), one.box ? 'box' : 'text')) {
+    if (one.joined || (one.key !== undefined && !one.box && isAboutOthers(one.key))) continue;
+    const place = one.box ? 'box' : 'text';
+    for (const sentence of one.box ? one.words.split(/[,;]\s*/) : sentencesOf(one.words))
+      for (const { field, text, match } of unlabelled(kind, bulletless(halfWidth(sentence)), place)) {
         const target = targets.find(({ key }) => key === field);
         if (target && !found.has(prefix + target.path))
-          take(target, read(target, text, '', true), near(sentence.trim(), text));
+          take(target, read(target, text, '', true), near(sentence.trim(), text), match);
       }
   }
   for (const one of pasted) {

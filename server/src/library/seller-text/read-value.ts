@@ -84,22 +84,32 @@ function spread(text: string): string {
 const number = String.raw`[+-]?\d+(?:\.\d+)?`;
 const withUnit = new RegExp(`(?<![\\d.a-z])(${number})\\s*(rpm/v|[a-zµμω]+|["%°])?`, 'gi');
 
-function quantitiesIn(text: string, field: QuantityField, { aside, labelled }: Said): readonly string[] {
+function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled }: Said): readonly string[] {
   const { dimension } = field;
   const known = spellings(dimension);
   const lower = text.toLowerCase();
   const all = [...lower.matchAll(withUnit)];
-  const found = all.flatMap(([, digits, unit]) => {
+  // The ends of a range are not the value, but for the largest of something.
+  const ranged = /^\s*(?:-|to|bis|à)\s*$/;
+  const found = all.flatMap(({ 0: whole, 1: digits, 2: unit, index }, i) => {
     const ours = unit === undefined ? undefined : known.get(unit);
-    return ours ? [`${digits} ${ours}`] : [];
+    const [before, after] = [all[i - 1], all[i + 1]];
+    const isTop = before && ranged.test(lower.slice(before.index + before[0].length, index));
+    const isLow = after?.[2] === unit && ranged.test(lower.slice(index + whole.length, after?.index));
+    const stands = isTop ? key === 'largest-propeller' || (before[2] ?? unit) !== unit : !isLow;
+    return ours && stands ? [`${digits} ${ours}`] : [];
   });
+  if (key === 'charge-limit' && found.length > 1) {
+    const most = /max\w*\.?\s*:?\s*(\d+(?:\.\d+)?)\s*c\b|(\d+(?:\.\d+)?)\s*c\s*max/.exec(lower);
+    return most ? [`${most[1] ?? most[2]} C`] : [];
+  }
   // `120C` and `1750KV` stick to their unit, which the trade writes apart or not at all.
   const bare = all[0];
   if (found.length === 0 && bare && labelled && bare[2] === undefined) {
     const unit = known.get(aside.trim().toLowerCase());
     // `1.750` behind "KV" is no 1.75: the trade has none such.
-    const whole = /^\d{1,3}\.\d{3}$/.test(bare[1]!) && mayBeBare(dimension) ? bare[1]!.replace('.', '') : undefined;
-    if (whole !== undefined && !usual(bare[1]!, field)) return [whole].filter((one) => usual(one, field));
+    const thousands = /^\d{1,3}\.\d{3}$/.test(bare[1]!) && mayBeBare(dimension) ? bare[1]!.replace('.', '') : undefined;
+    if (thousands !== undefined && !usual(bare[1]!, field)) return [thousands].filter((one) => usual(one, field));
     if (unit) found.push(`${bare[1]} ${unit}`);
     else if (mayBeBare(dimension)) found.push(bare[1]!);
   }
@@ -229,7 +239,7 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
     case 'motor-mount':
       return get(
         // The screw stands behind the pattern, not behind another one, and is no shaft.
-        /(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)(?![\d.])\s*(?:mm)?(?:(?:(?!\d\s*x\s*\d)[^;]){0,40}?\bM(\d(?:\.\d)?)\b(?!\s*(?:shaft|prop|nut|thread|welle|x\s*\d)))?/i,
+        /(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)(?![\d.])\s*(?:mm)?(?:(?:(?!\d\s*x\s*\d|shaft|prop\b|welle|arbre|albero)[^;]){0,60}?\bM(\d(?:\.\d)?)\b(?!\s*(?:shaft|prop|nut|thread|welle|x\s*\d)))?/i,
         ([, a, b, m]) => `${a}x${b}${screw(m)}`,
       );
     case 'screw':

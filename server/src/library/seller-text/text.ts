@@ -32,17 +32,22 @@ export const fold = (text: string): string =>
 
 /** One sign for each meaning, decimal points, no thousands. */
 export function plainSigns(text: string): string {
-  return text
-    .replace(/[\u00a0\u2009\u202f]/g, ' ')
-    .replace(/[×✕*]/g, 'x')
-    .replace(/\bmillimet(?:er|re)s?\b/gi, 'mm')
-    .replace(/(?<=\d\s*(?:mm)?)\s+by\s+(?=\d)/g, 'x')
-    .replace(/(?<=\d\s*(?:mm)?\s*)X(?=\s*\d)/g, 'x')
-    .replace(/[–—−~〜～]/g, '-')
-    .replace(/[″”“]|''/g, '"')
-    .replace(/(\d),(?=\d+(?:,\d+)+)/g, '$1, ')
-    .replace(/(\d{1,3})[.,](\d{3})(?=\s*(?:mah|kv|rpm|mw|µf|uf)\b)/gi, '$1$2')
-    .replace(/(\d),(\d)/g, '$1.$2');
+  return (
+    text
+      .replace(/[\u00a0\u2009\u202f]/g, ' ')
+      .replace(/[×✕*]/g, 'x')
+      // A tolerance is no value, and may be all of the figure that carries the unit.
+      .replace(/(?<=[a-zµμω"°]\s*)(?:±|\+\s*\/\s*-|\+-)\s*\d+(?:[.,]\d+)?\s*(?:[a-zµμω]+\b|["%°])?/gi, '')
+      .replace(/(?<=\d)\s*(?:±|\+\s*\/\s*-|\+-)\s*\d+(?:[.,]\d+)?\s*%?/g, '')
+      .replace(/\bmillimet(?:er|re)s?\b/gi, 'mm')
+      .replace(/(?<=\d\s*(?:mm)?)\s+by\s+(?=\d)/g, 'x')
+      .replace(/(?<=\d\s*(?:mm)?\s*)X(?=\s*\d)/g, 'x')
+      .replace(/[–—−~〜～]/g, '-')
+      .replace(/[″”“]|''/g, '"')
+      .replace(/(\d),(?=\d+(?:,\d+)+)/g, '$1, ')
+      .replace(/(\d{1,3})[.,](\d{3})(?=\s*(?:mah|kv|rpm|mw|µf|uf)\b)/gi, '$1$2')
+      .replace(/(\d),(\d)/g, '$1.$2')
+  );
 }
 
 /** Signs of full width, as eastern keyboards write them, in their plain form. */

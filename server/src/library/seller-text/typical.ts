@@ -12,7 +12,7 @@ export function withTypical(proposed: Proposed, order: readonly string[]): Propo
   const more = usualOf(proposed.kind, (path) => String(said.get(path) ?? ''))
     .filter(([path]) => {
       const field = fieldsOfKind(proposed.kind)?.fields[path];
-      return !said.has(path) && !(field && mayStandIn(path, field, proposed.unread));
+      return !said.has(path) && !(field && mayStandIn(proposed.kind, path, field, proposed.unread));
     })
     .map(([path, value]): Proposal => ({ path, value: `${value} (estimate)`, words: reason }));
   const at = (path: string): number => order.indexOf(path.split('.')[0]!);

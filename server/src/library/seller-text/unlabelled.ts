@@ -65,7 +65,8 @@ const cellRange = (field: string): Rule => ({
 
 const voltageRange: Rule = {
   field: 'supply',
-  pattern: /(?<![\d.])\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s*(?:-|to|bis|à|a|do)\s*\d+(?:\.\d+)?\s*V(?:olts?)?\b/i,
+  pattern:
+    /(?<![\d.])\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s*(?:-|to|bis|à|a|do)\s*\d+(?:\.\d+)?\s*V(?:olts?)?\b|\b(?:between|zwischen|entre|tra)\s+\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s+(?:and|und|et|y|e)\s+\d+(?:\.\d+)?\s*V(?:olts?)?\b/i,
   unless: /\b(?:output|adjustable|regulat\w*|bec|ausgang|sortie|salida|uscita|storage|signal)\b/i,
 };
 
@@ -214,6 +215,8 @@ export interface Hit {
   readonly field: string;
   /** For the reader of the field, as if it stood behind its label. */
   readonly text: string;
+  /** The words that were matched. */
+  readonly match: string;
 }
 
 /** @param sentence one sentence or line */
@@ -222,6 +225,6 @@ export function unlabelled(kind: string, sentence: string, place: Place): readon
   return (rules[kind] ?? common).flatMap((rule) => {
     if (!(rule.places ?? ['text']).includes(place) || rule.unless?.test(plain)) return [];
     const match = rule.pattern.exec(plain);
-    return match ? [{ field: rule.field, text: rule.as?.(match) ?? match[0] }] : [];
+    return match ? [{ field: rule.field, text: rule.as?.(match) ?? match[0], match: match[0] }] : [];
   });
 }
