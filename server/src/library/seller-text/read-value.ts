@@ -116,6 +116,13 @@ function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled
   return found.map((one) => spoken(one, dimension)).filter((one) => usual(one, field));
 }
 
+/** Whether the text holds a figure of that dimension at all, alone, in a range or among others. */
+export const holdsFigure = (text: string, field: QuantityField): boolean =>
+  [...plainSigns(text).toLowerCase().matchAll(withUnit)].some(([, digits, unit]) => {
+    const ours = unit === undefined ? undefined : spellings(field.dimension).get(unit);
+    return ours !== undefined && usual(spoken(`${digits} ${ours}`, field.dimension), field);
+  });
+
 const spoken = (text: string, dimension: Dimension): string =>
   mayBeBare(dimension) ? text.replace(/\s+\D+$/, '') : text.replace(/^\+/, '');
 

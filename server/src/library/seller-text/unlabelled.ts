@@ -185,6 +185,12 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     voltageRange,
     {
       field: 'antenna-supplied',
+      pattern: /\b(?:comes? with|includes?|supplied with|delivered with)\s+(?:\w+-?\s*){0,3}\bantenn[ae]?s?\b/i,
+      as: () => 'yes',
+      unless: /\b(?:without|no|not|connector|adapter|mount|tube|holder)\b/i,
+    },
+    {
+      field: 'antenna-supplied',
       pattern: /\bantenn[ae]?s?\b/i,
       as: () => 'yes',
       unless: /\b(?:without|no|not|ohne|sans|sin|senza|connector|adapter|mount|tube|holder)\b/i,

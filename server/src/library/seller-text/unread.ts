@@ -1,7 +1,7 @@
 /** Lines of a page that hold a number, or stand behind a label that is known, and that no field was read from; and which fields such a line may state. Proposes no value. */
 import type { Field } from '../../vocabulary/field';
 import { labels, notOurs } from './labels';
-import { readAs, type Written } from './read-value';
+import { holdsFigure, readAs, type Written } from './read-value';
 import { clausesOf, fold, type Pasted, plainSigns } from './text';
 
 /** Words of a page with what was read from them. */
@@ -29,7 +29,7 @@ export function unreadLines(
     if (one.key !== undefined && notOurs.some((label) => fold(label) === one.key)) continue;
     if (!/\d/.test(one.words) && !known.has(one.words)) continue;
     // A title says again what the list below it says; prose at the top is no title.
-    const title = one.top && !/[.;]\s/.test(one.words);
+    const title = one.top && !known.has(one.words) && !/[.;]\s/.test(one.words);
     const here = title ? read : read.filter(({ words }) => words.includes(one.words) || one.words.includes(words));
     if (one.key !== undefined && !title) {
       if (here.length === 0) out.push({ text: one.words, box: one.box });
@@ -59,12 +59,17 @@ const numbersOf = (text: string): readonly string[] =>
 /** The first of the lines that begins with a label of this field or holds a figure as this field takes it. */
 export function mayStandIn(kind: string, key: string, field: Field, lines: readonly string[]): string | undefined {
   const named = [...(labels[`${kind}.${key}`] ?? labels[key] ?? []), key.replaceAll('-', ' ')].map(fold);
-  const bare = field.is === 'notation' && (field.notation === 'count' || field.notation === 'flag');
+  const holds = (line: string): boolean => {
+    if (field.is === 'quantity') return holdsFigure(line, field);
+    if (field.is === 'list' && field.of.is === 'quantity') return holdsFigure(line, field.of);
+    // A bare number and a bare yes may be about anything.
+    if (field.is === 'notation' && (field.notation === 'count' || field.notation === 'flag')) return false;
+    return readAs({ key, field, text: line, aside: '', labelled: false }) !== undefined;
+  };
   return lines.find((line) => {
     const folded = fold(line).replace(/^[^\p{L}\d]+/u, '');
     return (
-      named.some((label) => folded.startsWith(label) && !/^[\p{L}]/u.test(folded.slice(label.length))) ||
-      (!bare && readAs({ key, field, text: line, aside: '', labelled: false }) !== undefined)
+      holds(line) || named.some((label) => folded.startsWith(label) && !/^\p{L}/u.test(folded.slice(label.length)))
     );
   });
 }
