@@ -43,6 +43,13 @@ export function open(
   return { workspace, asked: chosen, uri: uriOf };
 }
 
+/** The workspace around a folder, which may hold nothing yet. */
+export function openFolder(cwd: string): Workspace {
+  const workspace = new Workspace();
+  for (const file of walk(rootOf(cwd, path.join(cwd, 'any')))) workspace.set(uriOf(file), read(cwd, file));
+  return workspace;
+}
+
 function filesOf(cwd: string, target: string): readonly string[] {
   const stat = statSync(target, { throwIfNoEntry: false });
   if (!stat) throw new CannotRun(`There is no file or folder ${shown(cwd, target)}.`);

@@ -1,4 +1,5 @@
 /** The command line: reads the words, hands them to one command, turns the outcome into an exit code. Judges and words no build. */
+import { partKinds } from '../library/seller-text/propose';
 import { assemble } from './assemble';
 import { card } from './card';
 import { check } from './check';
@@ -14,6 +15,20 @@ import { review } from './review';
 import { setup } from './setup';
 import { sheet } from './sheet';
 import { vary } from './vary';
+
+/** Under one another where the other options are explained. */
+function wrapped(words: readonly string[]): string {
+  const lines = [''];
+  for (const word of words) {
+    const line = lines[lines.length - 1] ?? '';
+    if (`${line}${word}`.length > 80) lines.push(`${word}, `);
+    else lines[lines.length - 1] = `${line}${word}, `;
+  }
+  return lines
+    .map((line) => line.trimEnd())
+    .join(`\n${' '.repeat(36)}`)
+    .replace(/,$/, '');
+}
 
 const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, draw and fly?
 
@@ -64,6 +79,8 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --format text|json|markdown
   dryfit part --kind KIND < TEXT    text from a seller's page as an entry of a parts file, each value with its words
       --id ID, --format yaml|json   exit code 1 when nothing was recognised
+      --kind                        ${wrapped(partKinds)}
+                                    or what builders say: fc, vtx, aio, 4in1, rx, prop, lipo, cap
       --typical                     usual values, marked (estimate), where the page says nothing
   dryfit lsp                        the language server on stdio, for any editor
   dryfit --version, dryfit --help
@@ -93,7 +110,7 @@ export function run(argv: readonly string[], console: Console, version: string):
   const [name, ...args] = argv;
   try {
     if (name === undefined || name === '--help' || name === '-h' || args.includes('--help')) {
-      console.out(help);
+      console.out(helpOf(name) ?? help);
       return name === undefined ? 2 : 0;
     }
     if (name === '--version') {
@@ -110,6 +127,14 @@ export function run(argv: readonly string[], console: Console, version: string):
   } catch (error) {
     return failed(error, console);
   }
+}
+
+/** The lines of one command. */
+function helpOf(command: string | undefined): string | undefined {
+  const lines = help.split('\n');
+  const from = lines.findIndex((line) => line.startsWith(`  dryfit ${command} `));
+  const length = lines.slice(from + 1).findIndex((line) => !line.startsWith('     '));
+  return from < 0 ? undefined : `${lines.slice(from, from + 1 + length).join('\n')}\n`;
 }
 
 function failed(error: unknown, console: Console): number {

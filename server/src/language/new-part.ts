@@ -4,7 +4,7 @@ import { entryText } from '../library/seller-text/entry';
 import type { Missing } from '../library/seller-text/missing';
 import type { Proposal } from '../library/seller-text/propose';
 import type { Workspace } from '../library/workspace';
-import { partDraft, shownMissing } from '../report/part-draft';
+import { partDraft } from '../report/part-draft';
 import { indentOf, lineBreakOf, positionAt } from '../text/lines';
 import { nearestParts } from './refactor';
 
@@ -17,20 +17,15 @@ export interface Draft {
 }
 
 export function draftPart(workspace: Workspace, kind: string, pasted: string, today: string, typical: boolean): Draft {
-  const { id, proposed, missing } = partDraft(kind, pasted, {
+  const { id, proposed, missing, notes } = partDraft(kind, pasted, {
     today,
     typical,
     // A draft that is still looked over takes no id.
     taken: (taken) => (workspace.parts().get(taken) ?? []).some((part) => !part.at.file.startsWith('untitled:')),
   });
   const head = 'dryfit: parts\n\n# Look each value over: behind it stand the words it came from.\nparts:\n';
-  const tail = missing
-    .slice(0, shownMissing)
-    .map(
-      ({ path, checks, example }) =>
-        `# ${path}${example ? `, as in ${example}` : ''}: ${checks} ${checks === 1 ? 'check looks' : 'checks look'} at it\n`,
-    );
-  const text = `${head}${entryText(proposed, { id, today, words: true })}${tail.length > 0 ? `\n# The page did not say:\n${tail.join('')}` : ''}`;
+  const tail = notes.map((note) => `# ${note}\n`).join('');
+  const text = `${head}${entryText(proposed, { id, today, words: true })}\n${tail}`;
   return { id, text, fields: proposed.fields, missing };
 }
 

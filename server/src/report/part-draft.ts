@@ -5,16 +5,16 @@ import { type Missing, missingFields } from '../library/seller-text/missing';
 import { fieldsOfKind, type Proposed, proposeFields } from '../library/seller-text/propose';
 import { withTypical } from '../library/seller-text/typical';
 import { restsOn } from '../plan/worked';
+import { draftNotes } from './draft-notes';
 
 export interface PartDraft {
   readonly id: string;
   readonly proposed: Proposed;
   /** What most checks wait for comes first. */
   readonly missing: readonly Missing[];
+  /** What stands below the entry, the same in the editor and on the command line. */
+  readonly notes: readonly string[];
 }
-
-/** Of what is missing, as many as a reader looks at. */
-export const shownMissing = 12;
 
 export interface DraftWishes {
   /** YYYY-MM-DD */
@@ -28,9 +28,11 @@ export interface DraftWishes {
 export function partDraft(kind: string, text: string, { today, typical, taken }: DraftWishes): PartDraft {
   const read = proposeFields(kind, text, today);
   const proposed = typical ? withTypical(read, Object.keys(fieldsOfKind(kind)?.fields ?? {})) : read;
+  const missing = missingFields(proposed, allChecks, restsOn);
   return {
     id: idFrom(proposed.name, kind, taken),
     proposed,
-    missing: missingFields(proposed, allChecks, restsOn),
+    missing,
+    notes: draftNotes(missing, proposed.unread),
   };
 }

@@ -6,11 +6,23 @@
  */
 export const labels: Readonly<Record<string, readonly string[]>> = {
   weight: [
+    ...['weight incl cable', 'weight including cable', 'net', 'gewicht inkl kabel'],
     ...['weight', 'net weight', 'unit weight', 'weight with wires', 'mass', 'weighs', 'weighs just', 'weighs only'],
     ...['gewicht', 'nettogewicht', 'masse', 'wiegt', 'poids', 'poids net', 'pese'],
     ...['peso', 'peso neto', 'peso netto', 'masa', 'pesa', 'waga', 'masa netto', 'wazy'],
   ],
   outside: [
+    ...[
+      'board dimensions',
+      'measures',
+      'misst',
+      'mesure',
+      'mide',
+      'misura',
+      'external dimensions',
+      'aussenmasse',
+      'dimensions hors tout',
+    ],
     ...['dimensions', 'dimension', 'size', 'overall size', 'board size', 'size l x w x h', 'dimensions l x w x h'],
     ...['abmessungen', 'masse', 'grosse', 'encombrement', 'taille', 'dimensiones', 'tamano'],
     ...['dimensioni', 'ingombro', 'misure', 'wymiary', 'rozmiar'],
@@ -55,6 +67,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   'frame.material': ['material', 'plates', 'plate material', 'materiau', 'matiere', 'materiale', 'werkstoff'],
   'frame.motor-mounts': [
+    ...['motor mounting pattern', 'motor mounting holes', 'motor hole spacing', 'motor bolt pattern'],
     ...[
       'motor mounting',
       'motor mount',
@@ -69,6 +82,23 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   'frame.stack-mounts': [
     ...[
+      'flight stack mounting',
+      'flight stack',
+      'fc hole pattern',
+      'stack mounting holes',
+      'stack mounting pattern',
+      'stack hole pattern',
+      'fc mounting holes',
+      'fc mounting pattern',
+      'electronics mounting',
+      'main stack',
+      'stack bolt pattern',
+      'fixation fc',
+      'montaje fc',
+      'montaggio fc',
+      'stackbefestigung',
+    ],
+    ...[
       'stack mounting',
       'stack mount',
       'stack pattern',
@@ -81,6 +111,16 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ...['mocowanie stacka', 'mocowanie fc'],
   ],
   'frame.rear-mounts': [
+    ...[
+      'vtx mounting holes',
+      'vtx mounting pattern',
+      'vtx hole pattern',
+      'vtx pattern',
+      'fixation de la vtx',
+      'montaje vtx',
+      'montaggio vtx',
+      'mocowanie vtx',
+    ],
     'vtx mounting',
     'rear mounting',
     'vtx mount',
@@ -152,6 +192,20 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   'motor.cells': [
     ...[
+      'lipo cell',
+      'number of cells',
+      'rated voltage (lipo)',
+      'working voltage',
+      'operating voltage',
+      'tension',
+      'tension nominale',
+      'spannung',
+      'voltaje',
+      'tensione',
+      'napiecie',
+      'input',
+    ],
+    ...[
       'recommended battery',
       'recommended batteries',
       'battery',
@@ -176,6 +230,19 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ],
   ],
   'motor.mount': [
+    ...[
+      'mounting hole',
+      'mounting holes pattern',
+      'mount pattern',
+      'mounting hole pattern',
+      'mounting hole spacing',
+      'screw hole pattern',
+      'bolt holes',
+      'motor mount',
+      'motor mounting',
+      'base pattern',
+      'percage',
+    ],
     ...[
       'mounting',
       'mounting holes',
@@ -212,6 +279,15 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ...['profondeur de vis', 'profondeur max des vis', 'profundidad de rosca', 'profondita vite', 'glebokosc gwintu'],
   ],
   'motor.shaft': [
+    ...[
+      'prop shaft diameter',
+      'propeller shaft',
+      'mounting shaft',
+      'arbre d helice',
+      'eje de helice',
+      'prop adapter',
+      'prop adapter shaft',
+    ],
     'shaft',
     'shaft diameter',
     'output shaft',
@@ -226,6 +302,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'os',
   ],
   'motor.shaft-length': [
+    ...['prop shaft length', 'shaft protrusion', 'protruding shaft length'],
     'shaft length',
     'schaftlange',
     'wellenlange',
@@ -236,6 +313,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'dlugosc walu',
   ],
   'motor.resistance': [
+    ...['phase resistance', 'motor resistance', 'rm', 'widerstand'],
     ...[
       'internal resistance',
       'resistance',
@@ -255,6 +333,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ],
   ],
   'motor.no-load-current': [
+    ...['idle', 'no load', 'idle current (io)', 'io', 'no load amps', 'courant au repos', 'corriente de reposo'],
     ...[
       'no load current',
       'no-load current',
@@ -267,6 +346,17 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ...['corrente a vuoto', 'prad jalowy', 'prad biegu jalowego'],
   ],
   'motor.peak-current': [
+    ...[
+      'max amps',
+      'max amp',
+      'burst current',
+      'peak amps',
+      'maximum continuous current',
+      'max instantaneous current',
+      'courant maximal',
+      'courant maximum',
+      'maximalstrom',
+    ],
     ...[
       'max current',
       'maximum current',
@@ -289,6 +379,16 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   'motor.peak-power': [
     ...[
+      'max watts',
+      'max watt',
+      'maximum watts',
+      'max output power',
+      'maximum continuous power',
+      'maximalleistung',
+      'puissance maximale',
+      'puissance maximum',
+    ],
+    ...[
       'max power',
       'maximum power',
       'peak power',
@@ -301,6 +401,20 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ...['potencia max', 'potenza massima', 'potenza max', 'moc maksymalna', 'maks moc'],
   ],
   'motor.wire': [
+    ...[
+      'lead',
+      'leads',
+      'motor lead',
+      'cable spec',
+      'wire spec',
+      'cable gauge',
+      'awg',
+      'wire size',
+      'kabelquerschnitt',
+      'section des fils',
+      'seccion del cable',
+      'cable moteur',
+    ],
     'wire',
     'wires',
     'cable',
@@ -316,6 +430,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'przewod',
   ],
   'motor.wire-length': [
+    ...['lead', 'leads', 'lead length', 'motor lead', 'cable spec', 'wire spec'],
     'wire length',
     'wire',
     'wires',
@@ -334,6 +449,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
 
   'propeller.hub-thickness': [
+    ...['hub depth', 'nabenstarke', 'hauteur du moyeu', 'altura del buje', 'altezza mozzo'],
     'hub thickness',
     'hub height',
     'nabendicke',
@@ -344,6 +460,24 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'grubosc piasty',
   ],
   'propeller.bore': [
+    ...[
+      'center bore',
+      'centre bore',
+      'shaft bore',
+      'hub hole',
+      'hub inner diameter',
+      'inner diameter',
+      'mounting bore',
+      'shaft diameter',
+      'nabenbohrung',
+      'mittelbohrung',
+      'diametre de l axe',
+      'diametre interieur',
+      'diametro interior',
+      'diametro interno',
+      'bore diameter',
+      'hole diameter',
+    ],
     'hub bore',
     'bore',
     'center hole',
@@ -362,6 +496,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'otwor piasty',
   ],
   'propeller.pieces': [
+    ...['in the pack', 'quantity per pack', 'pack of', 'package quantity', 'inhalt', 'contenu', 'contenido'],
     'pieces',
     'pcs',
     'quantity',
@@ -399,6 +534,23 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'dimensioni',
     'misura',
     'rozmiar',
+  ],
+  'battery.balance-pins': ['balance pins', 'balancer pins', 'balance plug pins'],
+  'esc.controller-socket': [
+    ...['fc connector', 'fc plug', 'fc socket', 'fc port', 'flight controller connector', 'fc-stecker', 'fc-anschluss'],
+    ...['connecteur fc', 'conector fc', 'connettore fc', 'zlacze fc'],
+  ],
+  'flight-controller.esc-socket': [
+    ...['esc connector', 'esc plug', 'esc socket', 'esc port', 'esc interface', '4in1 esc connector', 'esc-anschluss'],
+    ...['esc-stecker', 'connecteur esc', 'conector esc', 'connettore esc', 'zlacze esc'],
+  ],
+  'motor.~stator-diameter': [
+    ...['stator diameter', 'stator dia', 'statordurchmesser', 'diametre du stator', 'diametre stator'],
+    ...['diametro del estator', 'diametro estator', 'diametro statore', 'srednica statora'],
+  ],
+  'motor.~stator-height': [
+    ...['stator height', 'stator thickness', 'stator length', 'statorhohe', 'hauteur du stator', 'hauteur stator'],
+    ...['altura del estator', 'altura estator', 'altezza statore', 'wysokosc statora'],
   ],
   // Parts of the size, put together when all three are there.
   'propeller.~diameter': ['diameter', 'prop diameter', 'durchmesser', 'diametre', 'diametro', 'srednica'],
@@ -448,6 +600,19 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   'esc.current': [
     ...[
+      'cont amps',
+      'continuous',
+      'constant',
+      'continuous amps',
+      'con current',
+      'continuous current (per channel)',
+      'courant permanent',
+      'dauerbelastung',
+      'dauerlaststrom',
+      'corriente constante',
+      'amps',
+    ],
+    ...[
       'continuous current',
       'cont current',
       'constant current',
@@ -461,6 +626,19 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ...['courant nominal', 'corriente continua', 'corrente continua', 'prad ciagly'],
   ],
   'esc.burst': [
+    ...[
+      'burst amps',
+      'max burst current',
+      'peak',
+      'instantaneous current',
+      'short-time current',
+      'kurzzeitige belastung',
+      'kurzzeitig',
+      'spitzenbelastung',
+      'courant en pointe',
+      'intensite max',
+      'corriente max',
+    ],
     ...[
       'burst current',
       'burst',
@@ -511,6 +689,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'srednica otworow',
   ],
   'esc.protocols': [
+    ...['input signal', 'throttle signal', 'digital protocol', 'steuersignal', 'signal d entree', 'firmware protocol'],
     'protocols',
     'protocol',
     'supported protocols',
@@ -549,6 +728,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'czujnik pradu',
   ],
   'esc.sensor-scale': [
+    ...['scale', 'amp scale', 'current meter scale', 'current meter'],
     'current sensor scale',
     'current scale',
     'sensor scale',
@@ -576,6 +756,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   'esc.type': ['type', 'esc type', 'typ', 'tipo'],
 
   'flight-controller.mcu': [
+    ...['main processor', 'main chip', 'main controller', 'microcontroller', 'mikrocontroller'],
     'mcu',
     'cpu',
     'processor',
@@ -587,6 +768,20 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'microcontroleur',
   ],
   'flight-controller.input': [
+    ...[
+      'operating voltage',
+      'working voltage',
+      'supply voltage',
+      'input voltage range',
+      'supply',
+      'power input voltage',
+      'betriebsspannung',
+      'spannung',
+      'tension',
+      'voltaje',
+      'tensione',
+      'napiecie',
+    ],
     ...[
       'input voltage',
       'input',
@@ -611,6 +806,16 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ],
   ],
   'flight-controller.mount': [
+    ...[
+      'mounting hole',
+      'mounting hole pattern',
+      'mounting hole spacing',
+      'mounting hole size',
+      'mount pattern',
+      'bolt pattern',
+      'hole spacing',
+      'lochraster',
+    ],
     ...[
       'mounting',
       'mounting holes',
@@ -646,8 +851,18 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'uscita bec',
     'wyjscie bec',
   ],
-  'esc.regulators': ['bec', 'bec output'],
+  'esc.regulators': [...['bec'], 'bec', 'bec output'],
   'flight-controller.motor-outputs': [
+    ...[
+      'motor pads',
+      'esc outputs',
+      'motor channels',
+      'number of motors',
+      'pwm output',
+      'motorausgange fc',
+      'sorties moteurs',
+      'ausgange fur motoren',
+    ],
     'motor outputs',
     'motors',
     'motor output',
@@ -681,8 +896,30 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'cicalino',
     'brzeczyk',
   ],
-  'flight-controller.usb': ['usb', 'usb port', 'usb-anschluss', 'port usb', 'puerto usb', 'porta usb'],
+  'flight-controller.usb': [
+    ...['usb connector', 'usb interface', 'usb type', 'usb socket', 'connecteur usb', 'conector usb', 'connettore usb'],
+    'usb',
+    'usb port',
+    'usb-anschluss',
+    'port usb',
+    'puerto usb',
+    'porta usb',
+  ],
   'flight-controller.log-storage': [
+    ...[
+      'black box memory',
+      'blackbox memory',
+      'blackbox flash',
+      'black box flash',
+      'data flash',
+      'dataflash',
+      'onboard flash',
+      'flash memory',
+      'log storage',
+      'flash-speicher',
+      'memoire flash',
+      'memoria flash',
+    ],
     'blackbox',
     'flash',
     'black box',
@@ -707,6 +944,25 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
 
   supply: [
+    ...[
+      'input range',
+      'voltage input',
+      'input voltage range',
+      'voltage range',
+      'working voltage range',
+      'power range',
+      'feed',
+      'feed it',
+      'accepts',
+      'powered from',
+      'tension de fonctionnement',
+      'tension de service',
+      'voltaje de trabajo',
+      'voltaje de alimentacion',
+      'tensione di lavoro',
+      'spannungsbereich',
+      'versorgungsspannung',
+    ],
     ...[
       'input voltage',
       'input',
@@ -747,6 +1003,16 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   current: [
     ...[
+      'working current',
+      'power draw',
+      'current drain',
+      'supply current',
+      'stromverbrauch (5v)',
+      'consommation electrique',
+      'consumo de corriente',
+      'consumo corrente',
+    ],
+    ...[
       'current',
       'current draw',
       'current consumption',
@@ -760,8 +1026,36 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     ],
     ...['consommation', 'courant', 'consumo', 'corriente', 'assorbimento', 'corrente', 'pobor pradu', 'prad'],
   ],
-  'camera.width': ['width', 'body width', 'camera width', 'breite', 'largeur', 'ancho', 'larghezza', 'szerokosc'],
+  'camera.width': [
+    ...['case width', 'housing width', 'largeur du boitier', 'gehausebreite'],
+    'width',
+    'body width',
+    'camera width',
+    'breite',
+    'largeur',
+    'ancho',
+    'larghezza',
+    'szerokosc',
+  ],
   'camera.standard': [
+    ...[
+      'systeme video',
+      'video system',
+      'tv format',
+      'tv norm',
+      'tv standard',
+      'format video',
+      'sistema de video',
+      'sistema video',
+      'videonorm',
+      'videoformat',
+      'norme video',
+      'signal video',
+      'video output',
+      'sortie video',
+      'sortida video',
+      'ausgabeformat',
+    ],
     'signal system',
     'tv system',
     'video format',
@@ -810,6 +1104,19 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
 
   'video-transmitter.levels': [
+    ...[
+      'rf output',
+      'transmitting power',
+      'transmission power',
+      'power output',
+      'puissance vtx',
+      'puissance d emission',
+      'niveaux de puissance',
+      'potencia de transmision',
+      'leistungsstufen',
+      'power level',
+      'power settings',
+    ],
     'power',
     'output power',
     'rf power',
@@ -860,6 +1167,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'mocowanie',
   ],
   'video-transmitter.control': [
+    ...['remote control', 'vtx protocol', 'control interface'],
     'control',
     'control protocol',
     'vtx control',
@@ -898,6 +1206,17 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'tryb pit',
   ],
   'antenna-plug': [
+    ...[
+      'antenna socket',
+      'antenna jack',
+      'antenna port',
+      'rf socket',
+      'antenna connection',
+      'antennenbuchse',
+      'prise antenne',
+      'prise d antenne',
+      'presa antenna',
+    ],
     'antenna connector',
     'antenna plug',
     'antenna',
@@ -916,6 +1235,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
 
   'video-antenna.plug': [
+    ...['antenna connector', 'connector type', 'plug type', 'steckertyp', 'type de connecteur', 'tipo de conector'],
     'connector',
     'plug',
     'interface',
@@ -937,6 +1257,17 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'polaryzacja',
   ],
   'video-antenna.band': [
+    ...[
+      'working frequency',
+      'operating frequency',
+      'frequency band',
+      'frequenzband',
+      'bande de frequence',
+      'banda',
+      'banda de frecuencia',
+      'banda di frequenza',
+      'bande',
+    ],
     'frequency',
     'frequency range',
     'band',
@@ -954,6 +1285,15 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   ],
   gain: ['gain', 'antenna gain', 'gewinn', 'antennengewinn', 'ganancia', 'guadagno', 'zysk'],
   'video-antenna.length': [
+    ...[
+      'overall length',
+      'longitud total',
+      'longueur totale',
+      'lunghezza totale',
+      'dlugosc calkowita',
+      'length incl cable',
+      'antenna length',
+    ],
     'length',
     'total length',
     'lange',
@@ -983,6 +1323,18 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'lacze',
   ],
   'receiver.band': [
+    ...[
+      'frequency range',
+      'working frequency',
+      'operating frequency',
+      'frequency bands',
+      'bande de frequence',
+      'plage de frequence',
+      'frequenzbereich',
+      'rango de frecuencia',
+      'banda de frecuencia',
+      'banda',
+    ],
     'frequency',
     'band',
     'frequency band',
@@ -995,6 +1347,16 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'pasmo',
   ],
   'receiver.protocols': [
+    ...[
+      'serial protocol',
+      'serial output',
+      'ausgangsprotokoll',
+      'protocolo de salida',
+      'sortie',
+      'salida',
+      'uscita',
+      'output signal',
+    ],
     'protocol',
     'protocols',
     'output protocol',
@@ -1010,6 +1372,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'protokol',
   ],
   'receiver.telemetry-power': [
+    ...['transmit power', 'tx power', 'telemetry output power', 'max telemetry power', 'puissance telemetrie'],
     'telemetry power',
     'rf power',
     'telemetry',
@@ -1040,6 +1403,7 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
 
   'battery.capacity': ['capacity', 'kapazitat', 'capacite', 'capacidad', 'capacita', 'pojemnosc'],
   'battery.cells': [
+    ...['cell', 'cell structure', 'zellkonfiguration', 'aufbau', 'cells in series'],
     'configuration',
     'cells',
     'cell count',
@@ -1075,6 +1439,25 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'chemia',
   ],
   'battery.discharge': [
+    ...[
+      'dauerentladestrom',
+      'dauerbelastung',
+      'dauerlast',
+      'dauerstrom',
+      'entladestrom',
+      'max dauerentladung',
+      'constant discharge',
+      'cont discharge',
+      'courant de decharge',
+      'courant de decharge continu',
+      'corriente de descarga',
+      'corriente de descarga continua',
+      'corrente di scarica',
+      'prad rozladowania ciagly',
+      'continuous discharge current',
+      'discharge current',
+      'continuous',
+    ],
     'discharge rate',
     'discharge',
     'continuous discharge',
@@ -1096,6 +1479,26 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'prad rozladowania',
   ],
   'battery.burst-discharge': [
+    ...[
+      'kurzzeitige belastung',
+      'kurzzeitbelastung',
+      'kurzzeitige entladung',
+      'kurzzeitiger entladestrom',
+      'max entladestrom',
+      'max entladung',
+      'spitzenbelastung',
+      'spitzenstrom',
+      'burst discharge current',
+      'max burst discharge',
+      'max burst discharge rate',
+      'peak discharge rate',
+      'peak',
+      'decharge en pointe',
+      'courant de decharge max',
+      'descarga de pico',
+      'descarga rafaga',
+      'prad rozladowania chwilowy',
+    ],
     'max burst',
     'burst',
     'burst discharge',
@@ -1113,6 +1516,24 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'rozladowanie chwilowe',
   ],
   'battery.charge-limit': [
+    ...[
+      'max ladestrom',
+      'ladestrom',
+      'maximaler ladestrom',
+      'max charge current',
+      'max charging current',
+      'maximum charge rate',
+      'maximum charging rate',
+      'charge current',
+      'charging current',
+      'courant de charge',
+      'courant de charge max',
+      'corriente de carga',
+      'corriente maxima de carga',
+      'corrente di carica',
+      'corrente di carica max',
+      'max prad ladowania',
+    ],
     'charge rate',
     'max charge rate',
     'charging rate',
@@ -1129,6 +1550,18 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'prad ladowania',
   ],
   'battery.plug': [
+    ...[
+      'main plug',
+      'power plug',
+      'power connector',
+      'steckersystem',
+      'hauptstecker',
+      'leistungsstecker',
+      'fiche',
+      'type de prise',
+      'tipo de conector',
+      'connector type',
+    ],
     'plug',
     'connector',
     'discharge plug',
@@ -1149,6 +1582,23 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
     'wtyk',
   ],
   'battery.wire': [
+    ...[
+      'kabelquerschnitt',
+      'leistungskabel',
+      'hauptkabel',
+      'section du cable',
+      'section de cable',
+      'section des cables',
+      'seccion del cable',
+      'seccion de cable',
+      'sezione cavo',
+      'przekroj przewodu',
+      'wire size',
+      'main wire',
+      'main lead',
+      'discharge cable',
+      'silicone wire',
+    ],
     'discharge wire',
     'wire',
     'wire gauge',
@@ -1200,8 +1650,25 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   'receiver-antenna.plug': ['connector', 'plug', 'stecker', 'connecteur', 'conector', 'connettore', 'zlacze'],
   'receiver-antenna.band': ['frequency', 'band', 'frequenz', 'frequence', 'frecuencia', 'frequenza', 'czestotliwosc'],
   'battery-lead.plug': ['plug', 'connector', 'stecker', 'connecteur', 'conector', 'connettore', 'zlacze'],
-  'battery-lead.wire': ['wire', 'wire gauge', 'cable', 'kabel', 'cavo', 'przewod'],
-  'battery-lead.length': ['length', 'wire length', 'lange', 'longueur', 'longitud', 'lunghezza', 'dlugosc'],
+  'battery-lead.wire': [
+    ...['wire size', 'cable gauge', 'kabelquerschnitt', 'section du cable'],
+    'wire',
+    'wire gauge',
+    'cable',
+    'kabel',
+    'cavo',
+    'przewod',
+  ],
+  'battery-lead.length': [
+    ...['cable length', 'lead length', 'kabellange', 'longueur du cable', 'longitud del cable', 'lunghezza cavo'],
+    'length',
+    'wire length',
+    'lange',
+    'longueur',
+    'longitud',
+    'lunghezza',
+    'dlugosc',
+  ],
   'strap.length': ['length', 'lange', 'longueur', 'longitud', 'lunghezza', 'dlugosc'],
   'strap.width': ['width', 'breite', 'largeur', 'ancho', 'larghezza', 'szerokosc'],
 };
@@ -1250,6 +1717,14 @@ export const notOurs: readonly string[] = [
   ],
 ];
 
+/** A weight that includes this kind of part is that of something larger. */
+export const ofTheWhole: Readonly<Record<string, RegExp>> = {
+  capacitor: /\bincl\w* (?:the )?(?:cap\b|capacitor)/,
+  battery: /\bincl\w* (?:the )?(?:battery|akku)/,
+  motor: /\bincl\w* (?:the )?(?:4 )?motors?\b/,
+  propeller: /\bincl\w* (?:the )?(?:4 )?prop/,
+};
+
 /** Keys behind which the product is named, so that what is in a title counts. */
 export const titleLabels: readonly string[] = [
   'model',
@@ -1281,6 +1756,7 @@ export const inTitles: Readonly<Record<string, readonly string[]>> = {
   'video-transmitter': ['system'],
   receiver: ['band'],
   capacitor: ['capacitance', 'voltage', 'low-esr'],
+  'battery-lead': ['wire'],
 };
 
 /** Fields whose value may stand anywhere in a sentence, as no other field of that kind has such words. */
@@ -1298,7 +1774,12 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
     plastic: /plastic|kunststoff|plastique|plastico|\bpc\b|\babs\b/,
     printed: /3d.?print|gedruckt|\btpu\b/,
   },
-  geometry: { 'dead-cat': /dead ?-?cat/, 'stretched-x': /stretched|gestreckt/, x: /\btrue.?x\b|\bx\b/ },
+  geometry: {
+    'dead-cat': /dead ?-?cat/,
+    'stretched-x': /stretched|gestreckt/,
+    // Squashed, wide or hybrid ones are no square, so nothing but a plain X counts.
+    x: /^(?:(?:true|square|symmetric(?:al)?|echtes?|vrai|vero) ?-?)?x(?:[ -](?:frame|type|form|shape|layout|geometry|configuration|rahmen))?$/,
+  },
   rotation: {
     'set of both': /(?<!counter.?)(?:clockwise|\bcw\b).{0,30}(?:counter.?clockwise|\bccw\b)|(?:\bccw\b).{0,10}\bcw\b/,
   },
@@ -1321,9 +1802,9 @@ export const saidByName: Readonly<Record<string, RegExp>> = {
 };
 
 export const yes =
-  /^(?:yes|y|ja|oui|si|tak|included|supported|available|vorhanden|unterstutzt|inclus|incluido|incluso|(?:type|tipo|typ)[ -]?c|usb-?c|micro-?usb|✓|✔)\b|^[✓✔]/;
+  /^(?:yes|y|ja|oui|si|tak|included|supported|available|vorhanden|unterstutzt|inclus|incluido|incluso|(?:type|tipo|typ)[ -]?c|usb[ -]?(?:type[ -]?)?c|micro-?usb|✓|✔)\b|^[✓✔]/;
 export const no =
-  /^(?:no|none|nein|non|nie|not? supported|not? included|without|ohne|sans|sin|senza|brak|kein|✗|✘|—|-)(?:\b|$)/;
+  /^(?:no|none|nein|non|nie|not? supported|not? included|without|ohne|sans|sin|senza|brak|kein)\b|^[✗✘—-]\s*$/;
 
 /** Units as sellers write them, by our spelling. */
 export const unitWords: Readonly<Record<string, readonly string[]>> = {

@@ -1,5 +1,6 @@
 /** What a part does not say yet, the facts first that most checks wait for. Knows checks only by the paths they need. */
 import { fieldsOfKind, type Proposed } from './propose';
+import { mayStandIn } from './unread';
 
 export interface Missing {
   readonly path: string;
@@ -7,6 +8,8 @@ export interface Missing {
   readonly checks: number;
   readonly description: string;
   readonly example: string | undefined;
+  /** A line of the page that was not read and may state it. */
+  readonly perhaps?: string;
 }
 
 /** What a check asks for; `needs` must be there, `may` sharpens. */
@@ -73,8 +76,15 @@ export function missingFields(
     for (const { path, fact, inner, name } of rows) {
       if (buildsOwn.has(name) || said.has(path)) continue;
       const count = sum(fact);
-      if (count > 0)
-        out.push({ path, checks: count, description: inner.about.description, example: inner.about.examples?.[0] });
+      if (count === 0) continue;
+      const perhaps = mayStandIn(half ? key : proposed.kind, name, inner, proposed.unread);
+      out.push({
+        path,
+        checks: count,
+        description: inner.about.description,
+        example: inner.about.examples?.[0],
+        ...(perhaps === undefined ? {} : { perhaps }),
+      });
     }
   }
   return out.sort((a, b) => b.checks - a.checks);

@@ -3,9 +3,11 @@ import { readers } from '../../text/notation';
 import { readQuantity } from '../../text/quantity';
 import type { Field, MapField } from '../../vocabulary/field';
 import { partsField } from '../../vocabulary/generated/fields';
-import { inSentences, inTitles, labels, notOurs, saidByName, titleLabels } from './labels';
+import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
 import { readAs, type Written } from './read-value';
-import { clausesOf, cut, fold, type Pasted } from './text';
+import { clausesOf, cut, fold, halfWidth, type Pasted, sentencesOf } from './text';
+import { unlabelled } from './unlabelled';
+import { type Heard, unreadLines } from './unread';
 
 export interface Proposal {
   /** `weight`; in a part of two boards `esc.current`. */
@@ -23,6 +25,8 @@ export interface Proposed {
   readonly name: string | undefined;
   /** In the order of the trade, which is the schema's. */
   readonly fields: readonly Proposal[];
+  /** Lines and clauses of the page that hold a number and that no field was read from. */
+  readonly unread: readonly string[];
 }
 
 interface Target {
@@ -48,6 +52,13 @@ const ownWords: ReadonlySet<string> = new Set([
   'note',
 ]);
 
+/** What the builder chooses among the things that the part can do, by `kind.field`. */
+const chosen: ReadonlySet<string> = new Set([
+  'receiver.protocol',
+  'video-transmitter.level',
+  'video-transmitter.channel',
+]);
+
 export const partKinds: readonly string[] = (() => {
   const parts = partsField.fields.parts;
   return parts?.is === 'table' && parts.of.is === 'by-kind' ? Object.keys(parts.of.kinds) : [];
@@ -71,28 +82,32 @@ const halves: Readonly<Record<string, Readonly<Record<string, RegExp>>>> = {
 /** @param today YYYY-MM-DD, which the origin of each value will carry */
 export function proposeFields(kind: string, text: string, today: string): Proposed {
   const table = fieldsOfKind(kind);
-  if (!table) return { kind, name: undefined, fields: [] };
+  if (!table) return { kind, name: undefined, fields: [], unread: [] };
   const pasted = cut(text);
   const inside = halves[kind];
   const found = new Map<string, Proposal>();
-  if (!inside) collect(kind, '', table, pasted, found);
+  const heard: Heard[] = [];
+  if (!inside) collect(kind, '', table, pasted, found, heard);
   else {
     // A page of two boards has a heading for each; what stands before the first is about both together.
     const sections = new Map<string, Pasted[]>();
     let section = '';
     for (const one of pasted) {
       const heading = fold(one.words);
-      if (heading.length < 40)
+      // `ESC connector: 8-pin` is a line about the board that is being described.
+      if (heading.length < 40 && (one.key === undefined || one.value === '' || one.joined))
         section = Object.entries(inside).find(([, pattern]) => pattern.test(heading))?.[0] ?? section;
       sections.set(section, [...(sections.get(section) ?? []), one]);
     }
     for (const [name, lines] of sections) {
       const field = name === '' ? table : table.fields[name];
-      if (field?.is === 'map') collect(name || kind, name === '' ? '' : `${name}.`, field, lines, found);
+      if (field?.is === 'map') collect(name || kind, name === '' ? '' : `${name}.`, field, lines, found, heard);
     }
   }
   const order = [...found.values()].map((one) => ({ one, at: placeOf(table, one.path) })).sort((a, b) => a.at - b.at);
-  return { kind, name: nameIn(pasted), fields: order.map(({ one }) => ({ ...one, ...dated(table, one, today) })) };
+  const fields: readonly Proposal[] = order.map(({ one }) => ({ ...one, ...dated(table, one, today) }));
+  const name = nameIn(pasted);
+  return { kind, name, fields, unread: unreadLines(pasted, heard, name) };
 }
 
 function collect(
@@ -101,55 +116,118 @@ function collect(
   table: MapField,
   pasted: readonly Pasted[],
   found: Map<string, Proposal>,
+  heard: Heard[],
 ): void {
   const targets = targetsOf(kind, table);
-  const take = (target: Target, value: Written | undefined, words: string): void => {
-    if (value === undefined) return;
+  const take = (target: Target, value: Written | undefined, words: string, from?: string): void => {
+    if (value === undefined || (target.key === 'weight' && ofTheWhole[kind]?.test(fold(words)))) return;
+    heard.push({ words, value: from ?? value });
     const path = `${prefix}${target.path}`;
     const known = found.get(path);
     if (!known) found.set(path, { path, value, words });
+    else if (target.field.is === 'table' && isApart(known.value, value))
+      // Each rail on a line of its own.
+      found.set(path, {
+        ...known,
+        value: { ...(known.value as object), ...(value as object) },
+        words: `${known.words} / ${words}`,
+      });
     else if (!known.differs && JSON.stringify(known.value) !== JSON.stringify(value))
       found.set(path, { ...known, differs: { value, words } });
   };
   const read = (target: Target, text: string, aside: string, labelled: boolean): Written | undefined =>
     readAs({ key: target.key, field: target.field, text, aside, labelled });
   // Named values first: they are surer than what a sentence or a title says.
-  for (const { key, aside, value, words } of pasted)
-    if (key !== undefined)
-      for (const target of targets)
-        if (target.labels.includes(key)) take(target, read(target, value, aside, true), words);
+  for (const { key, aside, value, words } of pasted) {
+    if (key === undefined) continue;
+    const label = plainKey(targets, key);
+    if (value !== '' && knownKey(targets, label)) heard.push({ words, labelled: true });
+    for (const target of targets)
+      if (target.labels.includes(label)) take(target, read(target, value, aside, true), words);
+    const volts = railOf(key);
+    const rails = targets.find((target) => target.key === 'regulators');
+    if (volts !== undefined && rails) take(rails, read(rails, `${volts}V ${value}`, aside, true), words);
+  }
+  for (const one of pasted) {
+    if (one.joined || (one.key !== undefined && !one.box && isAboutOthers(one.key))) continue;
+    const place = one.box ? 'box' : 'text';
+    for (const sentence of one.box ? one.words.split(/[,;]\s*/) : sentencesOf(one.words))
+      for (const { field, text, match } of unlabelled(kind, bulletless(halfWidth(sentence)), place)) {
+        const target = targets.find(({ key }) => key === field);
+        if (target && !found.has(prefix + target.path))
+          take(target, read(target, text, '', true), near(sentence.trim(), text), match);
+      }
+  }
   for (const one of pasted) {
     const spoken =
       one.key === undefined || isTitle(one) ? one.value : knownKey(targets, one.key) ? one.value : undefined;
-    if (spoken === undefined) continue;
+    if (spoken === undefined || one.box) continue;
     for (const clause of clausesOf(spoken))
       inClause(
         targets,
         clause,
         one.key === undefined,
         (target, value) =>
-          found.has(prefix + target.path) || take(target, value, one.key === undefined ? clause.trim() : one.words),
+          found.has(prefix + target.path) ||
+          take(target, value, one.key === undefined && one.words.includes(clause.trim()) ? clause.trim() : one.words),
         read,
       );
   }
   for (const one of pasted) {
+    if (one.box) continue;
     const title = (one.key === undefined && one.top) || isTitle(one);
     const keys = [
       ...(title ? (inTitles[kind] ?? []) : []),
       ...(one.key === undefined ? (inSentences[kind] ?? []) : []),
     ];
-    for (const target of targets) {
-      if (!keys.includes(target.key) || found.has(prefix + target.path)) continue;
-      const flag = saidByName[target.key];
-      take(
-        target,
-        flag ? (flag.test(fold(one.value)) ? 'yes' : undefined) : read(target, one.value, '', false),
-        one.words,
-      );
-    }
+    // A paragraph is told by its sentences, so that the words behind a value are few.
+    for (const said of one.words.length > 100 && one.key === undefined ? sentencesOf(one.words) : [undefined])
+      for (const target of targets) {
+        if (!keys.includes(target.key) || found.has(prefix + target.path)) continue;
+        const flag = saidByName[target.key];
+        const text = said ?? one.value;
+        take(
+          target,
+          flag ? (flag.test(fold(text)) ? 'yes' : undefined) : read(target, text, '', false),
+          said?.trim() ?? one.words,
+        );
+      }
   }
-  assembleSize(kind, prefix, found);
+  assemble(kind, prefix, found);
 }
+
+/** Of a long sentence, the words from a little before the figure on. */
+function near(sentence: string, said: string): string {
+  const at = sentence.indexOf(/\d+/.exec(said)?.[0] ?? sentence);
+  return sentence.length <= 100 || at < 40 ? sentence : sentence.slice(sentence.indexOf(' ', at - 40) + 1);
+}
+
+const bulletless = (text: string): string => text.replace(/^\s*[^\p{L}\p{N}~φø"(]+\s*/iu, '');
+
+/** `BEC 5V` and `5V output` name the rail in the label. */
+function railOf(key: string): string | undefined {
+  const match =
+    /^(?:bec|regulator|output|rail|sortie|salida|uscita|ausgang|wyjscie)s?(?: bec)? (\d{1,2}(?:[.,]\d)?) ?v$|^(\d{1,2}(?:[.,]\d)?) ?v (?:bec|output|rail|regulator|sortie|salida|uscita|ausgang)s?$/.exec(
+      key,
+    );
+  return (match?.[1] ?? match?.[2])?.replace(',', '.');
+}
+
+const isApart = (a: Written, b: Written): boolean =>
+  typeof a === 'object' && typeof b === 'object' && Object.keys(b).every((key) => !Object.hasOwn(a, key));
+
+/** Words around a label that leave its meaning alone. */
+const loose =
+  /^(?:approx|about|ca|nominal|typical|typ|product|item|unit|flight|your|the) | (?:approx|about|ca|typ|per motor|per channel|per piece|each|pro stuck|par moteur|por motor)$/g;
+
+const plainKey = (targets: readonly Target[], key: string): string =>
+  knownKey(targets, key) ? key : key.replace(loose, '').trim();
+
+/** What else to buy has figures of its own. */
+const isAboutOthers = (key: string): boolean =>
+  /^(?:recommend|suggest|empfohl|conseill|recomend|consigliat|zalecan|matching|compatible|shipping|package)/.test(
+    key,
+  ) || notOurs.some((label) => fold(label) === key);
 
 const isTitle = (one: Pasted): boolean => one.key !== undefined && titleLabels.includes(one.key);
 const knownKey = (targets: readonly Target[], key: string): boolean =>
@@ -192,12 +270,23 @@ function indexOfWord(text: string, word: string): number {
   return -1;
 }
 
-const parts: readonly string[] = ['~diameter', '~pitch', '~blades'];
+/** Halves of one field that pages name apart, by kind; put together by `assemble`. */
+const pieces: Readonly<Record<string, readonly (readonly [key: string, dimension: 'length' | 'count'])[]>> = {
+  propeller: [
+    ['~diameter', 'length'],
+    ['~pitch', 'length'],
+    ['~blades', 'count'],
+  ],
+  motor: [
+    ['~stator-diameter', 'length'],
+    ['~stator-height', 'length'],
+  ],
+};
 
 function targetsOf(kind: string, table: MapField): readonly Target[] {
   const named = (key: string): readonly string[] => (labels[`${kind}.${key}`] ?? labels[key] ?? []).map(fold);
   const own = Object.entries(table.fields)
-    .filter(([key]) => !ownWords.has(key))
+    .filter(([key]) => !ownWords.has(key) && !chosen.has(`${kind}.${key}`))
     .map(
       ([key, field]): Target => ({
         path: key,
@@ -208,28 +297,36 @@ function targetsOf(kind: string, table: MapField): readonly Target[] {
     );
   const length: Field = { is: 'quantity', about: { description: '' }, dimension: 'length' };
   const count: Field = { is: 'notation', about: { description: '' }, notation: 'count' };
-  return kind === 'propeller'
-    ? [
-        ...own,
-        ...parts.map(
-          (key): Target => ({ path: key, key, field: key === '~blades' ? count : length, labels: named(key) }),
-        ),
-      ]
-    : own;
+  const halves = (pieces[kind] ?? []).map(
+    ([key, is]): Target => ({ path: key, key, field: is === 'count' ? count : length, labels: named(key) }),
+  );
+  return [...own, ...halves];
 }
 
-/** Diameter, pitch and blades named one by one make the size. */
-function assembleSize(kind: string, prefix: string, found: Map<string, Proposal>): void {
-  if (kind !== 'propeller') return;
-  const [diameter, pitch, blades] = parts.map((part) => found.get(prefix + part));
-  for (const part of parts) found.delete(prefix + part);
-  if (found.has(`${prefix}size`) || !diameter || !pitch || !blades) return;
-  const inches = [diameter, pitch]
-    .map(({ value }) => readQuantity(String(value), 'length'))
-    .map((read) => (read.ok ? Number((read.value / 0.0254).toFixed(2)) : Number.NaN));
-  const value = `${inches[0]}x${inches[1]}x${blades.value}`;
-  const words = [...new Set([diameter.words, pitch.words, blades.words])].join(' / ');
-  if (readers['propeller-size'](value).ok) found.set(`${prefix}size`, { path: `${prefix}size`, value, words });
+/** What was named piece by piece makes one field when all of it is there. */
+function assemble(kind: string, prefix: string, found: Map<string, Proposal>): void {
+  const all = (pieces[kind] ?? []).map(([key]) => found.get(prefix + key));
+  for (const [key] of pieces[kind] ?? []) found.delete(prefix + key);
+  const known = all.filter((one) => one !== undefined);
+  if (all.length === 0 || known.length < all.length) return;
+  const metres = (at: number): number => {
+    const read = readQuantity(String(known[at]?.value), 'length');
+    return read.ok ? read.value : Number.NaN;
+  };
+  const words = [...new Set(known.map((one) => one.words))].join(' / ');
+  const put = (field: 'size' | 'stator', notation: 'propeller-size' | 'stator', value: string): void => {
+    const path = prefix + field;
+    if (!found.has(path) && readers[notation](value).ok) found.set(path, { path, value, words });
+  };
+  if (kind === 'propeller') {
+    const [diameter, pitch] = [0, 1].map((at) => Number((metres(at) / 0.0254).toFixed(2)));
+    put('size', 'propeller-size', `${diameter}x${pitch}x${known[2]?.value}`);
+  }
+  if (kind === 'motor') {
+    const [across, high] = [0, 1].map((at) => Number((metres(at) * 1000).toFixed(2)));
+    const two = (digits: number | undefined): string => String(digits).replace(/^\d(?=\.|$)/, '0$&');
+    put('stator', 'stator', `${two(across)}${two(high)}`);
+  }
 }
 
 function placeOf(table: MapField, path: string): number {
@@ -259,5 +356,9 @@ function nameIn(pasted: readonly Pasted[]): string | undefined {
     ?.replace(/\s+/g, ' ')
     .replace(/^#+\s*|\s*\|.*$/g, '')
     .trim();
-  return name && name.length <= 80 ? name : undefined;
+  // A heading is one line; in prose the product is named where it is brought forward.
+  if (name && name.length <= 80) return name;
+  return /\b(?:[Mm]eet|[Ii]ntroducing|[Pp]resenting|[Aa]ll-new|[Tt]he new)\s+(?:the\s+)?(?:all-new\s+)?((?:[\p{Lu}\d][\p{L}\d-]*\s+){0,5}[\p{Lu}\d][\p{L}\d-]*)(?=[,.!]|\s+(?:is|an?|–|-)\s)/u.exec(
+    name ?? '',
+  )?.[1];
 }

@@ -21,9 +21,13 @@ export type Written = string | readonly string[] | { readonly [key: string]: Wri
 
 export function readAs(said: Said): Written | undefined {
   const { field } = said;
-  const text = plainSigns(said.text);
+  const text = plainSigns(said.text).replace(
+    /\b(?:between|zwischen|entre|tra|między)\s+(\d+(?:\.\d+)?\s*[a-z]{0,5})\s+(?:and|und|et|y|e|i)\s+(?=\d)/gi,
+    '$1 - ',
+  );
   if (field.is === 'list') return listOf(said, text);
   if (field.is === 'map' && field.fields.voltage && field.fields.current) return rail(text, field.fields);
+  if (field.is === 'map' && field.fields.series && field.fields.contacts) return socketIn(text, field.fields);
   if (field.is === 'table' && field.of.is === 'map' && field.of.fields.voltage) return rails(text, field.of.fields);
   return isLeaf(field) ? oneOf(said, text) : undefined;
 }
@@ -49,19 +53,23 @@ function listOf(said: Said, text: string): readonly string[] | undefined {
         ? quantitiesIn(spread(text), of, said)
         : of.is === 'notation'
           ? text
-              .split(/\s*[/,;+]\s*|\s+(?:and|und|et|or|oder|ou)\s+/)
+              .split(/\s*[/,;+&]\s*(?=\d)|\s+(?:and|und|et|or|oder|ou|y|o|e|oraz|lub)\s+(?=\d)/)
               .flatMap((piece) => oneOf({ ...said, field: of }, piece) ?? [])
           : [];
   const unique = [...new Set(found)];
   return unique.length > 0 ? unique : undefined;
 }
 
+const between = /\s*[/|,&]\s*(?:and|und|et|y|e|i|oraz|ou|or)?\s*|\s+(?:and|und|et|y|e|i|oraz|ou|or)\s+/;
+const severalOfOne =
+  /(\d+(?:(?:\s*[/|,&]\s*(?:and|und|et|y|e|i|oraz|ou|or)?\s*|\s+(?:and|und|et|y|e|i|oraz|ou|or)\s+)\d+)+)\s*(mW|W|mm)\b/gi;
+
 /** `25/200/400 mW` means a unit each, `DShot150 / 300` a name each. */
 function spread(text: string): string {
   return text
-    .replace(/(\d+(?:\s*[/|,]\s*\d+)+)\s*(mW|W|mm)\b/gi, (_, numbers: string, unit: string) =>
+    .replace(severalOfOne, (_, numbers: string, unit: string) =>
       numbers
-        .split(/\s*[/|,]\s*/)
+        .split(between)
         .map((number) => `${number} ${unit}`)
         .join(', '),
     )
@@ -76,27 +84,44 @@ function spread(text: string): string {
 const number = String.raw`[+-]?\d+(?:\.\d+)?`;
 const withUnit = new RegExp(`(?<![\\d.a-z])(${number})\\s*(rpm/v|[a-zµμω]+|["%°])?`, 'gi');
 
-function quantitiesIn(text: string, field: QuantityField, { aside, labelled }: Said): readonly string[] {
+function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled }: Said): readonly string[] {
   const { dimension } = field;
   const known = spellings(dimension);
   const lower = text.toLowerCase();
   const all = [...lower.matchAll(withUnit)];
-  const found = all.flatMap(([, digits, unit]) => {
+  // The ends of a range are not the value, but for the largest of something.
+  const ranged = /^\s*(?:-|to|bis|à)\s*$/;
+  const found = all.flatMap(({ 0: whole, 1: digits, 2: unit, index }, i) => {
     const ours = unit === undefined ? undefined : known.get(unit);
-    return ours ? [`${digits} ${ours}`] : [];
+    const [before, after] = [all[i - 1], all[i + 1]];
+    const isTop = before && ranged.test(lower.slice(before.index + before[0].length, index));
+    const isLow = after?.[2] === unit && ranged.test(lower.slice(index + whole.length, after?.index));
+    const stands = isTop ? key === 'largest-propeller' || (before[2] ?? unit) !== unit : !isLow;
+    return ours && stands ? [`${digits} ${ours}`] : [];
   });
+  if (key === 'charge-limit' && found.length > 1) {
+    const most = /max\w*\.?\s*:?\s*(\d+(?:\.\d+)?)\s*c\b|(\d+(?:\.\d+)?)\s*c\s*max/.exec(lower);
+    return most ? [`${most[1] ?? most[2]} C`] : [];
+  }
   // `120C` and `1750KV` stick to their unit, which the trade writes apart or not at all.
   const bare = all[0];
   if (found.length === 0 && bare && labelled && bare[2] === undefined) {
     const unit = known.get(aside.trim().toLowerCase());
     // `1.750` behind "KV" is no 1.75: the trade has none such.
-    const whole = /^\d{1,3}\.\d{3}$/.test(bare[1]!) && mayBeBare(dimension) ? bare[1]!.replace('.', '') : undefined;
-    if (whole !== undefined && !usual(bare[1]!, field)) return [whole].filter((one) => usual(one, field));
+    const thousands = /^\d{1,3}\.\d{3}$/.test(bare[1]!) && mayBeBare(dimension) ? bare[1]!.replace('.', '') : undefined;
+    if (thousands !== undefined && !usual(bare[1]!, field)) return [thousands].filter((one) => usual(one, field));
     if (unit) found.push(`${bare[1]} ${unit}`);
     else if (mayBeBare(dimension)) found.push(bare[1]!);
   }
   return found.map((one) => spoken(one, dimension)).filter((one) => usual(one, field));
 }
+
+/** Whether the text holds a figure of that dimension at all, alone, in a range or among others. */
+export const holdsFigure = (text: string, field: QuantityField): boolean =>
+  [...plainSigns(text).toLowerCase().matchAll(withUnit)].some(([, digits, unit]) => {
+    const ours = unit === undefined ? undefined : spellings(field.dimension).get(unit);
+    return ours !== undefined && usual(spoken(`${digits} ${ours}`, field.dimension), field);
+  });
 
 const spoken = (text: string, dimension: Dimension): string =>
   mayBeBare(dimension) ? text.replace(/\s+\D+$/, '') : text.replace(/^\+/, '');
@@ -123,7 +148,7 @@ function termsIn(key: string, field: TermField, text: string): readonly string[]
   const terms = field.terms.map(({ term }) => term);
   const said = sayingOf(key, text);
   if (said !== undefined && terms.includes(said)) return [said];
-  const folded = fold(text);
+  const folded = key === 'band' ? bandNames(fold(text)) : fold(text);
   let rest = folded;
   const found: { term: string; at: number }[] = [];
   // The longest first, and what is found is taken out: `RP-SMA plug` holds `SMA plug`.
@@ -136,7 +161,8 @@ function termsIn(key: string, field: TermField, text: string): readonly string[]
     const match = new RegExp(
       /^[A-Z]+\d{3}/.test(term) && key === 'mcu' ? pattern : `(?<![a-z0-9])${pattern}(?![a-z0-9])`,
     ).exec(rest);
-    if (!match || (term.length < 2 && folded.length > 6)) continue;
+    // One letter is a word of any language, and `wide x` is no `x`.
+    if (!match || (term.length < 2 && folded !== fold(term))) continue;
     found.push({ term, at: match.index });
     rest = rest.slice(0, match.index) + ' '.repeat(match[0].length) + rest.slice(match.index + match[0].length);
   }
@@ -145,40 +171,65 @@ function termsIn(key: string, field: TermField, text: string): readonly string[]
   return found.sort((a, b) => a.at - b.at).map(({ term }) => term);
 }
 
+/** A receiver's range as the name of its band; the limits are those of the ITU's regions. */
+const bandNames = (folded: string): string =>
+  folded
+    .replace(/\b24\d\d(?:\.\d+)?(?:\s*(?:mhz)?\s*-\s*24\d\d(?:\.\d+)?)?\s*mhz/g, '2.4 ghz')
+    .replace(/\b2\.4\d*(?:\s*-\s*2\.4\d*)?\s*g(?:hz)?\b/g, '2.4 ghz')
+    .replace(/\b86[3-9](?:\.\d+)?\s*-\s*8(?:6\d|70)(?:\.\d+)?\s*mhz/g, '868 mhz')
+    .replace(/\b90[2-9](?:\.\d+)?\s*-\s*92[0-8](?:\.\d+)?\s*mhz/g, '915 mhz');
+
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
 /** The name of a family, when it is one word that stands behind its label alone. */
 function familyIn({ field, labelled }: Said, text: string): string | undefined {
   if (field.is !== 'text' || field.family === undefined || !labelled) return undefined;
   const word = /^[a-z][a-z0-9-]{2,20}$/i.exec(text.trim().replace(/\.$/, ''));
-  return word?.[0].toLowerCase();
+  // The standard of a picture is no system of its own.
+  return word && !/^(?:pal|ntsc|auto)$/i.test(word[0]) ? word[0].toLowerCase() : undefined;
 }
 
 function rail(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
   const pair = pairsIn(text)[0];
-  if (!pair || !fields.voltage) return undefined;
-  return { voltage: `${pair[0]} V`, current: `${pair[1]} A` };
+  return pair && fields.voltage ? { voltage: `${pair[0]} V`, current: pair[1] } : undefined;
 }
 
 function rails(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
   const pairs = pairsIn(text);
   if (pairs.length === 0 || !fields.current) return undefined;
-  return Object.fromEntries(
-    pairs.map(([volts, amps]) => [`${volts}V`, { voltage: `${volts} V`, current: `${amps} A` }]),
-  );
+  return Object.fromEntries(pairs.map(([volts, amps]) => [`${volts}V`, { voltage: `${volts} V`, current: amps }]));
 }
 
 const pairsIn = (text: string): readonly (readonly [string, string])[] =>
-  [...text.matchAll(/(\d+(?:\.\d+)?)\s*V\s*[@/:-]?\s*(\d+(?:\.\d+)?)\s*A\b/gi)].map((match) => [match[1]!, match[2]!]);
+  [
+    ...text.matchAll(
+      /(\d+(?:\.\d+)?)\s*V(?:olts?)?\s*(?:[@/:,-]|at|bei|a|à)?\s*(?:up to|max\.?|bis zu|hasta|fino a)?\s*(\d+(?:\.\d+)?)\s*(m?A)\b/gi,
+    ),
+  ].map((match) => [match[1]!, `${match[2]} ${/m/.test(match[3]!) ? 'mA' : 'A'}`]);
 
-const range = String.raw`\s*(?:-|/|to|bis|a|do)\s*`;
+/** `8-pin JST-SH 1.0 mm`; both the family and the number of contacts must be there. */
+function socketIn(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
+  const contacts = /(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|pines|poli|contacts|styk\w*)\b/i.exec(
+    text,
+  )?.[1];
+  const family = /\b(SH|GH|PH|XH|ZH)\b/i.exec(text)?.[1]?.toUpperCase();
+  const terms = fields.series?.is === 'term' ? fields.series.terms.map(({ term }) => term) : [];
+  const series = family && terms.find((term) => term.startsWith(`${family} `));
+  return contacts && series ? { series, contacts } : undefined;
+}
+
+const range = String.raw`\s*(?:-|/|\.{2,3}|…|to|through|bis|a|à|al|do)\s*`;
+
+/** What stands before a voltage at which something else was measured. */
+const atVoltage = String.raw`(?<!(?:@|\bat|\bsous|\bunder|\bbei|\bpri|\bprzy|\bcon|\ba|(?<![\p{L}])à)\s*\d*\.?\d*)`;
 
 function notationIn(notation: Notation, text: string, { aside, labelled }: Said): string | undefined {
   const get = (pattern: RegExp, make: (match: RegExpExecArray) => string | undefined): string | undefined => {
     const match = pattern.exec(text);
     return match ? make(match) : undefined;
   };
-  const screw = (thread: string | undefined): string => (thread ? ` M${thread}` : '');
+  const beside = /^\s*M(\d(?:\.\d)?)\s*$/i.exec(aside)?.[1];
+  const screw = (thread: string | undefined): string => (thread || beside ? ` M${thread ?? beside}` : '');
   switch (notation) {
     case 'stator':
       return get(/(?<![\d.])(\d{2})(\d{2}(?:\.5)?)(?![\d.]|\s*kv|\s*mah)/i, ([, a, b]) =>
@@ -194,7 +245,8 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
     case 'board-mount':
     case 'motor-mount':
       return get(
-        /(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)\s*(?:mm)?(?:[\s,(/-]*M(\d(?:\.\d)?))?/i,
+        // The screw stands behind the pattern, not behind another one, and is no shaft.
+        /(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)(?![\d.])\s*(?:mm)?(?:(?:(?!\d\s*x\s*\d|shaft|prop\b|welle|arbre|albero)[^;]){0,60}?\bM(\d(?:\.\d)?)\b(?!\s*(?:shaft|prop|nut|thread|welle|x\s*\d)))?/i,
         ([, a, b, m]) => `${a}x${b}${screw(m)}`,
       );
     case 'screw':
@@ -210,19 +262,24 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
       return get(/(\d{1,2})\s*(?:#\s*)?AWG|AWG\s*#?\s*(\d{1,2})/i, ([, a, b]) => `${a ?? b} AWG`);
     case 'short-current': {
       const current = get(/(?<![\d.])(\d+(?:\.\d+)?)\s*A\b/i, ([, amps]) => amps);
-      const time = /(?<![\d.])(\d+)\s*(?:s|sec|seconds?|sek|sekunden|seg|segundos|secondes?|secondi)\b/i.exec(
-        `${text} ${plainSigns(aside)}`,
-      )?.[1];
+      // A capital S behind a small number may be cells.
+      const time =
+        /(?<![\d.])(\d+\s*(?:s|sec|seconds?|sek|sekunden|seg|segundos|secondes?|secondi)|(?:1[5-9]|[2-9]\d|\d{3})S)\b/
+          .exec(`${text} ${plainSigns(aside)}`.replace(/(?<=\d\s*)S(?=[a-z])/g, 's'))?.[1]
+          ?.replace(/\D+$/, '');
       return current === undefined ? undefined : `${current} A${time ? ` for ${time} s` : ''}`;
     }
     case 'supply-range':
       return (
         get(new RegExp(`(?<![\\d.])(\\d{1,2})\\s*S?${range}(\\d{1,2})\\s*S\\b`, 'i'), ([, a, b]) => `${a}S-${b}S`) ??
         get(
-          new RegExp(`(?<![\\d.])(\\d+(?:\\.\\d+)?)\\s*V?${range}(\\d+(?:\\.\\d+)?)\\s*V\\b`, 'i'),
+          new RegExp(
+            `(?<![\\d.])(\\d+(?:\\.\\d+)?)\\s*(?:V(?:olts?)?)?${range}(\\d+(?:\\.\\d+)?)\\s*V(?:olts?)?\\b`,
+            'i',
+          ),
           ([, a, b]) => `${a} V - ${b} V`,
         ) ??
-        get(/(?<![\d.])(\d+(?:\.\d+)?)\s*V\b/i, ([, a]) => `${a} V`)
+        get(new RegExp(`(?<![\\d.])${atVoltage}(\\d+(?:\\.\\d+)?)\\s*V(?:olts?)?\\b`, 'iu'), ([, a]) => `${a} V`)
       );
     case 'frequency-range':
       return get(

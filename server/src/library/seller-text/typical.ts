@@ -1,15 +1,19 @@
 /** Values that parts of a size usually have, given only on request and marked `(estimate)`. Common practice; no page of a seller is behind them. */
-import type { Proposal, Proposed } from './propose';
+import { fieldsOfKind, type Proposal, type Proposed } from './propose';
+import { mayStandIn } from './unread';
 
 type Usual = readonly [path: string, value: string];
 
 const reason = 'usual for parts of this size';
 
-/** @returns the proposal with what is usual for its size where the page said nothing */
+/** @returns the proposal with what is usual for its size where the page said nothing, nor may have said it in a line that was not read */
 export function withTypical(proposed: Proposed, order: readonly string[]): Proposed {
   const said = new Map(proposed.fields.map((one) => [one.path, one.value]));
   const more = usualOf(proposed.kind, (path) => String(said.get(path) ?? ''))
-    .filter(([path]) => !said.has(path))
+    .filter(([path]) => {
+      const field = fieldsOfKind(proposed.kind)?.fields[path];
+      return !said.has(path) && !(field && mayStandIn(proposed.kind, path, field, proposed.unread));
+    })
     .map(([path, value]): Proposal => ({ path, value: `${value} (estimate)`, words: reason }));
   const at = (path: string): number => order.indexOf(path.split('.')[0]!);
   return { ...proposed, fields: [...proposed.fields, ...more].sort((a, b) => at(a.path) - at(b.path)) };

@@ -1,0 +1,236 @@
+/** Figures that stand without a label, where the unit and the words beside them leave one meaning for that kind of part. Reads no value itself: what it finds goes through the reader of the field. */
+import { plainSigns } from './text';
+
+type Place = 'text' | 'box';
+
+export interface Rule {
+  readonly field: string;
+  readonly pattern: RegExp;
+  /** What the match says, in words that the reader of the field knows; the match itself when not said. */
+  readonly as?: (match: RegExpExecArray) => string;
+  /** Words that turn the meaning. */
+  readonly unless?: RegExp;
+  readonly places?: readonly Place[];
+}
+
+const withoutIt = /\b(?:without|no|not|ohne|sans|sin|senza|bez|optional|required|recommended|separately)\b/i;
+const seconds = String.raw`(?:s|sec|secs|seconds?|sek|sekunden|seg|segundos|secondes?|secondi)\b`;
+const pattern = String.raw`(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*\1(?![\d.])\s*(?:mm)?(?!\s*x)`;
+
+const weight: Rule = {
+  field: 'weight',
+  pattern:
+    /^(?:~|about|only|just|approx\.?|ca\.?|nur|env\.?)?\s*(\d+(?:\.\d+)?)\s*(?:g|grams?|gramm|grammes?)(?:\s+each)?\.?$/i,
+  as: ([, grams]) => `${grams} g`,
+};
+
+const outside: Rule = {
+  field: 'outside',
+  pattern:
+    /(?<![\d.x])(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*mm\s*,?\s*(?:and|only|just|und|nur|et|y)?\s*(?:only|just|nur)?\s*(\d+(?:\.\d+)?)\s*mm\s*(?:high|tall|thick|hoch|dick|de haut|d'épaisseur|de alto|di altezza)/i,
+  as: ([, length, width, height]) => `${length}x${width}x${height} mm`,
+};
+
+const mount: Rule = {
+  field: 'mount',
+  pattern: new RegExp(
+    `${pattern}(?=\\s*(?:\\w+\\s+){0,2}(?:mount|pattern|hole|bolt|loch|for M\\d|M\\d|with M\\d))[^.;]{0,60}`,
+    'i',
+  ),
+};
+
+const hole: Rule = {
+  field: 'hole',
+  pattern: /(?<![\d.])(\d(?:\.\d)?)\s*mm\s*(?:mounting\s+)?(?:holes?|löcher|bohrungen|trous|agujeros|fori|otwory)\b/i,
+  as: ([, across]) => `${across} mm`,
+};
+
+const grommets: Rule = {
+  field: 'grommets',
+  pattern: /\bgrommets?\b|gummitüllen|gummidämpfer|silentblocs?|gommini/i,
+  as: () => 'yes',
+  unless: withoutIt,
+  places: ['text', 'box'],
+};
+
+const protocols: Rule = {
+  field: 'protocols',
+  pattern: /\b(?:DShot\s*\d{3,4}(?:\s*[/,]\s*(?:DShot\s*)?\d{3,4})*)/i,
+};
+
+const cellRange = (field: string): Rule => ({
+  field,
+  pattern: /(?<![\d.])\d{1,2}\s*S?\s*(?:-|to|bis|à)\s*\d{1,2}\s*S\b/i,
+});
+
+const voltageRange: Rule = {
+  field: 'supply',
+  pattern:
+    /(?<![\d.])\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s*(?:-|to|bis|à|a|do)\s*\d+(?:\.\d+)?\s*V(?:olts?)?\b|\b(?:between|zwischen|entre|tra)\s+\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s+(?:and|und|et|y|e)\s+\d+(?:\.\d+)?\s*V(?:olts?)?\b/i,
+  unless: /\b(?:output|adjustable|regulat\w*|bec|ausgang|sortie|salida|uscita|storage|signal)\b/i,
+};
+
+const rules: Readonly<Record<string, readonly Rule[]>> = {
+  frame: [
+    weight,
+    {
+      field: 'largest-propeller',
+      pattern:
+        /(?:up to|max\.?|bis|jusqu'à|hasta|fino a)\s*(\d{1,2}(?:\.\d+)?)\s*(?:"|-?inch(?:es)?|in|zoll)\s*(?:props?|propellers?|hélices?|eliche|śmigła)\b/i,
+      as: ([, inches]) => `${inches} in`,
+    },
+  ],
+  motor: [
+    weight,
+    cellRange('cells'),
+    {
+      field: 'mount',
+      pattern: new RegExp(`${pattern}[\\s,(]*(?:mounting\\s+)?(?:holes?|pattern)?[\\s,(]*M\\d(?:\\.\\d)?\\b`, 'i'),
+    },
+  ],
+  propeller: [
+    weight,
+    {
+      field: 'pieces',
+      pattern:
+        /\b(?:set|pack|bag|satz|lot|juego|confezione)\s*(?:of|von|mit|de|da)\s*(\d{1,2})\b(?!\s*(?:pairs?|paare?|paires?|pares|[x.-]))/i,
+      as: ([, pieces]) => pieces!,
+      places: ['text', 'box'],
+    },
+  ],
+  esc: [
+    weight,
+    outside,
+    mount,
+    hole,
+    grommets,
+    protocols,
+    cellRange('cells'),
+    {
+      field: 'current',
+      pattern:
+        /(?<![\d.])(\d+(?:\.\d+)?)\s*A\s*(?:continuous|cont\.|constant|dauer\w*|en continu|continu[ao]s?)(?!\w)/i,
+      as: ([, amps]) => `${amps} A`,
+    },
+    {
+      field: 'burst',
+      pattern: new RegExp(
+        `(?<![\\d.])(\\d+(?:\\.\\d+)?)\\s*A\\s*(?:burst|peak|spitze|kurzzeitig|de pointe|pico|di picco)\\b(?:[\\s,(]*(?:for|für|max\\.?)?\\s*(\\d+)\\s*${seconds})?`,
+        'i',
+      ),
+      as: ([, amps, time]) => `${amps} A${time ? ` for ${time} s` : ''}`,
+    },
+    {
+      field: 'sensor-scale',
+      pattern: /\bscale\b[^\d.]{0,12}(\d{2,4})(?![\d.]|\s*[a-z]*\/)/i,
+      as: ([, scale]) => scale!,
+    },
+    {
+      field: 'capacitor-supplied',
+      pattern:
+        /(?:capacitor|kondensator|condensateur|condensador|condensatore)\b.{0,20}(?:in the box|included|supplied|enthalten|beiliegend|fourni|inclus|incluido)/i,
+      as: () => 'yes',
+      unless: withoutIt,
+    },
+    {
+      field: 'capacitor-supplied',
+      pattern: /\b(?:capacitor|kondensator|condensateur|condensador|condensatore)\b/i,
+      as: () => 'yes',
+      unless: withoutIt,
+      places: ['box'],
+    },
+  ],
+  'flight-controller': [
+    weight,
+    outside,
+    mount,
+    hole,
+    grommets,
+    protocols,
+    cellRange('input'),
+    {
+      field: 'usb',
+      pattern: /\b(?:usb|type|micro)[ -]?(?:type[ -]?)?(?:c|usb)\s*(?:port|connector|socket|interface|buchse)\b/i,
+      as: () => 'yes',
+      unless: withoutIt,
+    },
+  ],
+  camera: [weight, voltageRange],
+  'video-transmitter': [
+    weight,
+    outside,
+    mount,
+    voltageRange,
+    {
+      field: 'levels',
+      pattern:
+        /(?:(?<![\d.])\d+\s*(?:mW)?\s*(?:[/|,&]|\b(?:and|und|et|y|e|i|oraz)\b)\s*(?:and\s+|und\s+)?)+\d+\s*mW\b/i,
+    },
+    {
+      field: 'draw',
+      pattern:
+        /(?:\bdraws?|consumes?|consumption|zieht|consomme|consommation|consumo|stromaufnahme|assorbimento)\b[^\d.]{0,24}(\d+(?:\.\d+)?)\s*(mA|A)\s*(?:at|@|bei|sous|a|con|przy)\s*(\d+(?:\.\d+)?)\s*V/i,
+      as: ([, amps, unit, volts]) =>
+        `${Number((Number(amps) * Number(volts) * (/m/i.test(unit!) ? 0.001 : 1)).toPrecision(4))} W`,
+    },
+    {
+      field: 'camera-supply',
+      pattern:
+        /(?<![\d.])\d+(?:\.\d+)?\s*V(?:olts?)?\s*(?:[@/]|at|bei|à|a)?\s*(?:up to|max\.?|bis zu|jusqu'à|hasta)?\s*\d+(?:\.\d+)?\s*m?A\b(?=[^.;]{0,40}\b(?:camera|kamera|caméra|cámara))/i,
+      unless: /\b(?:draws?|consum\w+)\b.{0,30}(?:camera|kamera)/i,
+    },
+  ],
+  receiver: [
+    weight,
+    voltageRange,
+    {
+      field: 'antenna-supplied',
+      pattern: /\b(?:comes? with|includes?|supplied with|delivered with)\s+(?:\w+-?\s*){0,3}\bantenn[ae]?s?\b/i,
+      as: () => 'yes',
+      unless: /\b(?:without|no|not|connector|adapter|mount|tube|holder)\b/i,
+    },
+    {
+      field: 'antenna-supplied',
+      pattern: /\bantenn[ae]?s?\b/i,
+      as: () => 'yes',
+      unless: /\b(?:without|no|not|ohne|sans|sin|senza|connector|adapter|mount|tube|holder)\b/i,
+      places: ['box'],
+    },
+  ],
+  battery: [
+    {
+      field: 'balance-pins',
+      pattern: /\bbalanc\w*\b.{0,24}?(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|polig|broches|pines)\b/i,
+      as: ([, pins]) => pins!,
+    },
+  ],
+  'battery-lead': [
+    {
+      field: 'length',
+      pattern:
+        /(?<![\d.])(\d{2,3})\s*(mm|cm)\s*(?:(?:of|long)\s+)?(?:(?:\w+-?){1,2}\s+)?(?:AWG|wires?|leads?|silicone|cable)|AWG\D{0,20}?\b(\d{2,3})\s*(mm|cm)\b/i,
+      as: ([, a, unit, b, other]) => `${a ?? b} ${unit ?? other}`,
+      unless: /heat ?shrink|schrumpf/i,
+    },
+  ],
+};
+
+const common: readonly Rule[] = [weight];
+
+export interface Hit {
+  readonly field: string;
+  /** For the reader of the field, as if it stood behind its label. */
+  readonly text: string;
+  /** The words that were matched. */
+  readonly match: string;
+}
+
+/** @param sentence one sentence or line */
+export function unlabelled(kind: string, sentence: string, place: Place): readonly Hit[] {
+  const plain = plainSigns(sentence).trim();
+  return (rules[kind] ?? common).flatMap((rule) => {
+    if (!(rule.places ?? ['text']).includes(place) || rule.unless?.test(plain)) return [];
+    const match = rule.pattern.exec(plain);
+    return match ? [{ field: rule.field, text: rule.as?.(match) ?? match[0], match: match[0] }] : [];
+  });
+}

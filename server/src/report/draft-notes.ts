@@ -1,0 +1,35 @@
+/** What stands below the draft of a part, line by line: what was not found on the page, and what of the page was not read. Decides nothing. */
+import type { Missing } from '../library/seller-text/missing';
+
+/** Of each list, as many as a reader looks at. */
+const shown = 12;
+
+export function draftNotes(missing: readonly Missing[], unread: readonly string[]): readonly string[] {
+  const unsaid = missing.filter(({ perhaps }) => perhaps === undefined);
+  const perhaps = missing.filter((one) => one.perhaps !== undefined);
+  return [
+    ...(missing.length === 0 ? ['Nothing is missing that a check looks at.'] : []),
+    ...listed('Not said on the page, what most checks look at first:', unsaid.map(line)),
+    ...listed(
+      'Not read, but a line of the page may say it:',
+      perhaps.map((one) => `${line(one)}; see "${short(one.perhaps ?? '')}"`),
+    ),
+    ...listed(
+      'Not read:',
+      unread.map((text) => short(text)),
+    ),
+  ];
+}
+
+const line = ({ path, checks, example }: Missing): string =>
+  `${path}${example ? ` (as in ${example})` : ''}: ${checks} ${checks === 1 ? 'check' : 'checks'}`;
+
+function listed(heading: string, lines: readonly string[]): readonly string[] {
+  if (lines.length === 0) return [];
+  const more = lines.length > shown ? [`  and ${lines.length - shown} more`] : [];
+  return [heading, ...lines.slice(0, shown).map((text) => `  ${text}`), ...more];
+}
+
+/** A comment ends with its line, so nothing pasted may begin a new one. */
+const short = (text: string): string =>
+  [...text.replace(/[\s\p{C}\u2028\u2029]+/gu, ' ').trim()].slice(0, 100).join('');
