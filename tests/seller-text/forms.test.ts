@@ -158,6 +158,8 @@ describe('what says nothing about the field', () => {
     ['receiver', 'Protocol: CRSF, SBUS', 'protocol'],
     ['motor', 'Motor Size(Dia.*Len):φ27.6*32.3mm', 'outside', 'stator'],
     ['motor', 'Weight: 30-32 g', 'weight'],
+    ['motor', 'Weight (g): 30-32', 'weight'],
+    ['motor', 'KV: 1700-1800KV', 'kv'],
     ['video-transmitter', 'Power: 25-800 mW', 'levels'],
     ['battery', 'Charge rate: 1C-5C', 'charge-limit'],
     ['propeller', 'Set of 2 pairs', 'pieces'],

@@ -68,3 +68,12 @@ it.each([
 ])('takes %s for %j', (word, kinds) => expect(kindsMeant(word)).toEqual(kinds));
 
 it.each(partKinds)('takes the kind %s for itself', (kind) => expect(kindsMeant(kind)).toEqual([kind]));
+
+it.each([`a${' '.repeat(20_000)}b`, '1 and '.repeat(3_000), '1x1 '.repeat(5_000), '1,'.repeat(10_000)])(
+  'reads one endless line in reasonable time (%#)',
+  (text) => {
+    const start = performance.now();
+    proposeFields('video-transmitter', text, today);
+    expect(performance.now() - start).toBeLessThan(5_000);
+  },
+);

@@ -43,10 +43,17 @@ export function open(
   return { workspace, asked: chosen, uri: uriOf };
 }
 
-/** The workspace around a folder, which may hold nothing yet. */
+/** The workspace around a folder, which may hold nothing yet; where no workspace is marked, the folder alone and none below, for it may be a home. */
 export function openFolder(cwd: string): Workspace {
+  const root = rootOf(cwd, path.join(cwd, 'any'));
+  const isMarked = existsSync(path.join(root, '.git')) || existsSync(path.join(root, 'settings.dryfit.yaml'));
+  const files = isMarked
+    ? walk(root)
+    : readdirSync(cwd)
+        .filter(isBuildFileName)
+        .map((name) => path.join(cwd, name));
   const workspace = new Workspace();
-  for (const file of walk(rootOf(cwd, path.join(cwd, 'any')))) workspace.set(uriOf(file), read(cwd, file));
+  for (const file of files) workspace.set(uriOf(file), read(cwd, file));
   return workspace;
 }
 

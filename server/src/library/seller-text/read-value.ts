@@ -60,9 +60,11 @@ function listOf(said: Said, text: string): readonly string[] | undefined {
   return unique.length > 0 ? unique : undefined;
 }
 
-const between = /\s*[/|,&]\s*(?:and|und|et|y|e|i|oraz|ou|or)?\s*|\s+(?:and|und|et|y|e|i|oraz|ou|or)\s+/;
-const severalOfOne =
-  /(\d+(?:(?:\s*[/|,&]\s*(?:and|und|et|y|e|i|oraz|ou|or)?\s*|\s+(?:and|und|et|y|e|i|oraz|ou|or)\s+)\d+)+)\s*(mW|W|mm)\b/gi;
+const andWord = '(?:and|und|et|y|e|i|oraz|ou|or)';
+/** No two parts of it can take the same space, or a long list without a unit would be tried in every way. */
+const listSign = String.raw`(?:\s*[/|,&]\s*(?:${andWord}\s+)?|\s+${andWord}\s+)`;
+const between = new RegExp(listSign);
+const severalOfOne = new RegExp(String.raw`(?<![\d.])(\d+(?:${listSign}\d+){1,15})\s*(mW|W|mm)\b`, 'gi');
 
 /** `25/200/400 mW` means a unit each, `DShot150 / 300` a name each. */
 function spread(text: string): string {
@@ -104,8 +106,9 @@ function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled
     return most ? [`${most[1] ?? most[2]} C`] : [];
   }
   // `120C` and `1750KV` stick to their unit, which the trade writes apart or not at all.
-  const bare = all[0];
-  if (found.length === 0 && bare && labelled && bare[2] === undefined) {
+  const [bare, next] = all;
+  const alone = !bare || !next || !ranged.test(lower.slice(bare.index + bare[0].length, next.index));
+  if (alone && found.length === 0 && bare && labelled && bare[2] === undefined) {
     const unit = known.get(aside.trim().toLowerCase());
     // `1.750` behind "KV" is no 1.75: the trade has none such.
     const thousands = /^\d{1,3}\.\d{3}$/.test(bare[1]!) && mayBeBare(dimension) ? bare[1]!.replace('.', '') : undefined;

@@ -74,8 +74,14 @@ const hyphen = /\s+-\s+/;
 const inTheBox =
   /^(?:package|packing|box|kit|in the box|what's in the box|you (?:will )?(?:receive|get)|included|includes|lieferumfang|im lieferumfang|contenu|contenido|contenuto|nella confezione|w zestawie|zawartosc)(?: (?:list|includes?|included|contains?|contents?|content|du (?:paquet|lot|colis)|del paquete|della confezione|zestawu))*$/;
 
+/** No line of a page is longer; a book pasted as one line is read in pieces, so that none takes long. */
+const longest = /.{1,4000}/gsu;
+
 export function cut(text: string): readonly Pasted[] {
-  const lines = text.split(/\r?\n/).map((line) => line.trim());
+  const lines = text
+    .split(/\r?\n/)
+    .flatMap((line) => line.match(longest) ?? [''])
+    .map((line) => line.trim());
   const top = new Set(lines.filter((line) => line !== '').slice(0, 2));
   const out: Pasted[] = [];
   let box = false;

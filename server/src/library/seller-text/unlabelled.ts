@@ -164,7 +164,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     {
       field: 'levels',
       pattern:
-        /(?:(?<![\d.])\d+\s*(?:mW)?\s*(?:[/|,&]|\b(?:and|und|et|y|e|i|oraz)\b)\s*(?:and\s+|und\s+)?)+\d+\s*mW\b/i,
+        /(?<![\d.])\d+(?:\s*mW)?(?:(?:\s*[/|,&]\s*|\s+(?:and|und|et|y|e|i|oraz)\s+)(?:(?:and|und)\s+)?\d+(?:\s*mW)?){0,14}(?:\s*[/|,&]\s*|\s+(?:and|und|et|y|e|i|oraz)\s+)(?:(?:and|und)\s+)?\d+\s*mW\b/i,
     },
     {
       field: 'draw',
