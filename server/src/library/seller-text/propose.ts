@@ -25,7 +25,7 @@ export interface Proposed {
   readonly name: string | undefined;
   /** In the order of the trade, which is the schema's. */
   readonly fields: readonly Proposal[];
-  /** Lines and clauses of the page that hold a number and that no field was read from. */
+  /** Lines and clauses of the page that hold a number, or begin with a known label, and that no field was read from. */
   readonly unread: readonly string[];
 }
 
