@@ -24,7 +24,7 @@ const stages = [
     seconds: 60,
   },
   { name: 'lint', run: node('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'), seconds: 60 },
-  { name: 'unit tests', run: unitTests(), seconds: 600, needs: ['build'], count: countVitest },
+  { name: 'unit tests', run: unitTests(), seconds: 900, needs: ['build'], count: countVitest },
   {
     name: 'sheet page',
     run: node('tests/sheet/run-page.mjs'),
