@@ -6,7 +6,7 @@ import { seeded } from '../support/seeded';
 import { throughEverything } from '../support/through-everything';
 
 const seed = Number(process.env.DRYFIT_SEED ?? 20261125);
-const perSample = Number(process.env.DRYFIT_MUTATIONS ?? 100);
+const perSample = Number(process.env.DRYFIT_MUTATIONS ?? 150);
 it.each(sampleNames)('%s', { timeout: 240_000 }, (name) => {
   const chance = seeded(seed + name.length * 7919);
   const text = sampleText(name);
