@@ -5,9 +5,8 @@ import type { SourceFile } from '../build/source-file';
 import { niceStep } from '../plan/nice-steps';
 import { holderOf, roadOf, valueEdit } from '../plan/value-edit';
 import { type Change, type Variation, valueChanges, vary } from '../plan/vary';
-import { factAt, type NumberField, numberField } from '../plan/vary-field';
+import { factAt, type NumberField, numberField, unitSaid } from '../plan/vary-field';
 import type { SectionId, Slider } from '../report/sheet/view/sheet-view';
-import { factorOf } from '../text/units';
 
 /** Values by field, in the unit that the builder wrote. */
 export type Tries = Readonly<Record<string, number>>;
@@ -85,9 +84,7 @@ function saidValue(craft: Craft, pack: Pack, field: string): SaidValue | undefin
   const found = numberField(craft, field, pack);
   const fact = found.ok ? factAt({ craft, pack }, found.field) : undefined;
   if (!found.ok || !fact) return undefined;
-  const unit = /^[+-]?[\d.]+\s*(\S.*)?$/.exec(fact.text)?.[1] ?? '';
-  const { field: is } = found.field;
-  const factor = (is.is === 'quantity' && factorOf(is.dimension, unit || 'Kv')) || 1;
+  const { unit, factor } = unitSaid(found.field, fact.text);
   return { found: found.field, own: tidy(fact.value / factor), unit, factor };
 }
 

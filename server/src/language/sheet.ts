@@ -3,6 +3,7 @@ import type { Location, TextEdit } from 'vscode-languageserver-types';
 import type { Analysis } from '../analysis';
 import type { Craft } from '../build/craft';
 import { kidOf, type Slot } from '../build/slot';
+import { documentAt } from '../build/source-file';
 import { mainPack } from '../report/card';
 import type * as Draw from '../report/sheet/draw/index';
 import { sheetOf } from '../report/sheet/view/make-view';
@@ -134,8 +135,7 @@ function craftAt({ crafts, file }: Analysis, line: number | undefined): Craft | 
 
 /** Lines of a part of the build, from its key to its last word. */
 function blocksOf({ file }: Analysis, craft: Craft): (part: string) => Omit<Lines, 'uri'> | undefined {
-  const at = craft.where.span.start;
-  const document = file.documents.find(({ span }) => at >= span.start && at <= span.end);
+  const document = documentAt(file, craft.where.span.start);
   return (part) => {
     let slot: Slot | undefined = document?.slot;
     for (const key of part.split('.')) slot = kidOf(slot, key);

@@ -5,11 +5,10 @@ import { documentAt, type SourceFile } from '../build/source-file';
 import { values } from '../physics';
 import { neighbourCapacities, neighbourValues } from '../plan/nice-steps';
 import { type Change, type Variation, valueChanges, vary } from '../plan/vary';
-import { factAt, type NumberField, numberField, withValue } from '../plan/vary-field';
+import { factAt, type NumberField, numberField, unitSaid, withValue } from '../plan/vary-field';
 import { chosenPack } from '../plan/weight';
 import type { PropellerSize } from '../text/notation/propeller-size';
 import type { Span } from '../text/span';
-import { factorOf } from '../text/units';
 
 export interface Lens {
   readonly span: Span;
@@ -72,10 +71,10 @@ function steps({ path, field }: NumberField, value: number): readonly number[] {
 }
 
 /** In the unit that the builder wrote. */
-function written({ field }: NumberField, text: string, value: number): string {
-  const bare = field.is === 'quantity' && field.dimension === 'motor-constant' ? 'Kv' : '';
-  const unit = /^[+-]?[\d.]+\s*(\S.*)?$/.exec(text)?.[1] ?? bare;
-  const factor = (field.is === 'quantity' && factorOf(field.dimension, unit)) || 1;
+function written(at: NumberField, text: string, value: number): string {
+  const { field } = at;
+  const { unit: said, factor } = unitSaid(at, text);
+  const unit = said || (field.is === 'quantity' && field.dimension === 'motor-constant' ? 'Kv' : '');
   return `${Number((value / factor).toPrecision(6))}${unit ? ` ${unit}` : ''}`;
 }
 

@@ -2,6 +2,7 @@
 import type { Craft, Pack, Role } from '../build/craft';
 import type { Fact, Facts } from '../build/fact';
 import { unsaid } from '../text/origin';
+import { factorOf } from '../text/units';
 import { fieldOf } from '../vocabulary';
 import type { Field, NotationField, QuantityField } from '../vocabulary/field';
 import { chosenPack } from './weight';
@@ -86,6 +87,12 @@ function leaf(
 
 const isNumber = (field: Field | undefined): field is QuantityField | NotationField =>
   field?.is === 'quantity' || (field?.is === 'notation' && (field.notation === 'number' || field.notation === 'count'));
+
+/** The unit that a value is written in, empty where it is bare, and the engine's unit for one of it; a bare motor constant is in Kv. */
+export function unitSaid({ field }: NumberField, text: string): { readonly unit: string; readonly factor: number } {
+  const unit = /^[+-]?[\d.]+\s*(\S.*)?$/.exec(text)?.[1] ?? '';
+  return { unit, factor: (field.is === 'quantity' && factorOf(field.dimension, unit || 'Kv')) || 1 };
+}
 
 export interface Setting {
   readonly craft: Craft;
