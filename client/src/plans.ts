@@ -1,6 +1,7 @@
 /** Commands that show what is planned for a build beside it, as a page to read and print: order, assembly, set-up, consensus. Asks the server; works nothing out. */
 import * as vscode from 'vscode';
 import type { Ask } from './new-build.ts';
+import { unlessSoon } from './unless-soon.ts';
 
 const scheme = 'dryfit-plan';
 
@@ -42,7 +43,15 @@ export function registerPlans(ask: Ask): vscode.Disposable[] {
 
   async function show(waiting: string, question: Question): Promise<vscode.Uri | undefined> {
     try {
-      const plan = await patiently(waiting, (token) => ask<Plan>(question.method, question.params, token));
+      const source = new vscode.CancellationTokenSource();
+      const answer = ask<Plan>(question.method, question.params, source.token).catch((error: unknown) => {
+        // Who gives up waiting knows why there is no page.
+        if (source.token.isCancellationRequested) return undefined;
+        throw error;
+      });
+      const plan = await unlessSoon(answer, `Dryfit: ${waiting}`, () => source.cancel()).finally(() =>
+        source.dispose(),
+      );
       if (!plan) return undefined;
       const uri = vscode.Uri.from({
         scheme,
@@ -128,35 +137,6 @@ async function askForClass(ask: Ask): Promise<string | undefined> {
     { title: 'Consensus of a class', placeHolder: 'Which class of craft?' },
   );
   return chosen?.label;
-}
-
-/** Says that it works, with a way out, once it takes longer than one would wait. */
-async function patiently<T>(
-  title: string,
-  work: (token: vscode.CancellationToken) => Promise<T>,
-): Promise<T | undefined> {
-  const source = new vscode.CancellationTokenSource();
-  const answer = work(source.token).catch((error: unknown) => {
-    if (source.token.isCancellationRequested) return undefined;
-    throw error;
-  });
-  const soon = Promise.race([
-    answer.then(() => true),
-    new Promise<false>((pass) => setTimeout(() => pass(false), 500)),
-  ]);
-  try {
-    if (!(await soon))
-      await vscode.window.withProgress(
-        { location: vscode.ProgressLocation.Notification, title: `Dryfit: ${title}`, cancellable: true },
-        (_, token) => {
-          token.onCancellationRequested(() => source.cancel());
-          return answer;
-        },
-      );
-    return await answer;
-  } finally {
-    source.dispose();
-  }
 }
 
 /** As a page where the editor can show one; as text where its Markdown is switched off. */

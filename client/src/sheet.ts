@@ -135,7 +135,7 @@ class SheetPanel implements vscode.Disposable {
       mine.token,
     );
     try {
-      const answer = await unlessSoon(asked, 'Drawing the build sheet', () => mine.cancel());
+      const answer = await unlessSoon(asked, 'Dryfit: Drawing the build sheet', () => mine.cancel());
       if (mine.token.isCancellationRequested) return;
       // A parts file or a bench has no sheet: the last build stays, drawn anew.
       if (!answer && this.drawn !== '' && this.drawn !== uri) this.follow(this.drawn);
