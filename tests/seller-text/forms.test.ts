@@ -175,6 +175,14 @@ describe('what says nothing about the field', () => {
   ])('a tolerance (%s)', (text, weight) => expect(read('motor', text)).toEqual({ weight }));
 });
 
+describe('what brackets deny', () => {
+  it.each([
+    ['Química: LiPo (LiHV no)', 'LiPo'],
+    ['Chemistry: LiPo (not Li-ion)', 'LiPo'],
+    ['Chemistry: LiPo (high voltage, LiHV)', 'LiHV'],
+  ])('%s', (text, chemistry) => expect(read('battery', text)).toMatchObject({ chemistry }));
+});
+
 describe('the name', () => {
   it.each([
     ['Rill 3 flight controller\nMCU: F405', 'Rill 3 flight controller'],

@@ -1,4 +1,5 @@
 /** What stands below the draft of a part, line by line: what was not found on the page, and what of the page was not read. Decides nothing. */
+import { oneLine } from '../library/seller-text/entry';
 import type { Missing } from '../library/seller-text/missing';
 
 /** Of each list, as many as a reader looks at. */
@@ -12,12 +13,9 @@ export function draftNotes(missing: readonly Missing[], unread: readonly string[
     ...listed('Not said on the page, what most checks look at first:', unsaid.map(line)),
     ...listed(
       'Not read, but a line of the page may say it:',
-      perhaps.map((one) => `${line(one)}; see "${short(one.perhaps ?? '')}"`),
+      perhaps.map((one) => `${line(one)}; see "${oneLine(one.perhaps ?? '')}"`),
     ),
-    ...listed(
-      'Not read:',
-      unread.map((text) => short(text)),
-    ),
+    ...listed('Not read:', unread.map(oneLine)),
   ];
 }
 
@@ -29,7 +27,3 @@ function listed(heading: string, lines: readonly string[]): readonly string[] {
   const more = lines.length > shown ? [`  and ${lines.length - shown} more`] : [];
   return [heading, ...lines.slice(0, shown).map((text) => `  ${text}`), ...more];
 }
-
-/** A comment ends with its line, so nothing pasted may begin a new one. */
-const short = (text: string): string =>
-  [...text.replace(/[\s\p{C}\u2028\u2029]+/gu, ' ').trim()].slice(0, 100).join('');

@@ -57,7 +57,7 @@ const scalar = (text: string): string =>
     : JSON.stringify(text);
 
 /** A comment ends with its line, so nothing pasted may begin a new one. */
-const oneLine = (text: string): string => [...text.replace(/[\s\p{C}]+/gu, ' ').trim()].slice(0, 120).join('');
+export const oneLine = (text: string): string => [...text.replace(/[\s\p{C}]+/gu, ' ').trim()].slice(0, 120).join('');
 
 /** `Brunt 2207 1800 Kv` becomes `brunt-2207-1800-kv`. */
 export function idFrom(name: string | undefined, kind: string, taken: (id: string) => boolean): string {

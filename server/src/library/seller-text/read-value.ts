@@ -147,7 +147,11 @@ function sayingOf(key: string, text: string): string | undefined {
   return Object.entries(sayings[key] ?? {}).find(([, pattern]) => pattern.test(folded))?.[0];
 }
 
-function termsIn(key: string, field: TermField, text: string): readonly string[] {
+/** `LiPo (not LiHV)`: what brackets deny is not said. */
+const denied = /[(（][^()（）]*\b(?:no|not|nicht|keine?|pas|non|sin|senza)\b[^()（）]*[)）]/gi;
+
+function termsIn(key: string, field: TermField, page: string): readonly string[] {
+  const text = page.replace(denied, ' ');
   const terms = field.terms.map(({ term }) => term);
   const said = sayingOf(key, text);
   if (said !== undefined && terms.includes(said)) return [said];
