@@ -49,6 +49,8 @@ class SheetPanel implements vscode.Disposable {
   /** Serial of the answer that the panel shows. */
   private has: number | undefined;
   private spots: Spots = {};
+  /** What the panel was told last to mark. */
+  private lit = '';
   private tries: Record<string, number> = {};
   private pending: vscode.CancellationTokenSource | undefined;
   private again = false;
@@ -187,6 +189,9 @@ class SheetPanel implements vscode.Disposable {
     const uri = editor.document.uri.toString();
     const { line } = editor.selection.active;
     const lit = Object.entries(this.spots).flatMap(([spot, place]) => (isAt(place, uri, line) ? [spot] : []));
+    // The panel remembers; each message costs it a turn, and the caret moves with every letter.
+    if (lit.join() === this.lit) return;
+    this.lit = lit.join();
     this.post({ is: 'lit', spots: lit });
   }
 
@@ -194,6 +199,7 @@ class SheetPanel implements vscode.Disposable {
     switch (message.is) {
       case 'ready':
         this.has = undefined;
+        this.lit = '';
         return this.refresh();
       case 'drawn':
         for (const resolve of this.waiting.splice(0)) resolve({ uri: this.uri, sections: message.sections });

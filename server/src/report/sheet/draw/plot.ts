@@ -46,18 +46,19 @@ export function plotPicture(view: PlotView, linked: boolean): Picture | undefine
     .y1((point) => y(point.high ?? point.y))
     .curve(curveMonotoneX);
   const kinds = kindsOf(shown);
+  const [acrossText, upText] = [x.tickFormat(6), y.tickFormat(5)];
   const body: Markup[] = [
     ...y
       .ticks(5)
       .flatMap((tick) => [
         el('line', { class: 'grid', x1: left, y1: y(tick), x2: width - right, y2: y(tick) }),
-        el('text', { class: 'q', x: left - 6, y: y(tick) + 4, 'text-anchor': 'end' }, y.tickFormat(5)(tick)),
+        el('text', { class: 'q', x: left - 6, y: y(tick) + 4, 'text-anchor': 'end' }, upText(tick)),
       ]),
     ...x
       .ticks(6)
       .flatMap((tick) => [
         el('line', { class: 'grid', x1: x(tick), y1: floor, x2: x(tick), y2: floor + 4 }),
-        el('text', { class: 'q', x: x(tick), y: floor + 16, 'text-anchor': 'middle' }, x.tickFormat(6)(tick)),
+        el('text', { class: 'q', x: x(tick), y: floor + 16, 'text-anchor': 'middle' }, acrossText(tick)),
       ]),
     el('line', { class: 'base', x1: left, y1: floor, x2: width - right, y2: floor }),
     el('text', { class: 'q', x: 4, y: top - markRows * 14 - 6 }, axisWords(view.up)),
