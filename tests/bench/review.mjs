@@ -21,7 +21,7 @@ const git = (...args) =>
   });
 
 try {
-  for (const name of ['parts', 'references', 'bench.dryfit.yaml', 'settings.dryfit.yaml', 'shops.dryfit.yaml'])
+  for (const name of ['parts', 'references', 'bench.dryfit.yaml', 'settings.dryfit.yaml', 'shops'])
     cpSync(path.join(root, 'samples', name), path.join(folder, name), { recursive: true });
   const samples = readdirSync(path.join(root, 'samples/builds')).sort();
   for (let i = 0; i < many; i++) {

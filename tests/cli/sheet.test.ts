@@ -65,5 +65,5 @@ it.each([
 });
 
 it('says so when the file is no build', () => {
-  expect(sheet(path.join(root, 'samples/shops.dryfit.yaml')).stderr).toContain('is no build');
+  expect(sheet(path.join(root, 'samples/shops/pellam.dryfit.yaml')).stderr).toContain('is no build');
 });

@@ -51,7 +51,9 @@ describe('names across files', () => {
         'first-five.dryfit.yaml',
         'motors.dryfit.yaml',
         'bench.dryfit.yaml',
-        'shops.dryfit.yaml',
+        'hollow-lane.dryfit.yaml',
+        'pellam.dryfit.yaml',
+        'tarn-works.dryfit.yaml',
       ]),
     );
     for (const one of found) {

@@ -54,9 +54,11 @@ describe('rename of a part id', () => {
     expect([...out.keys()].map((uri) => uri.split('/').slice(-1)[0]).sort()).toEqual([
       'bench.dryfit.yaml',
       'first-five.dryfit.yaml',
+      'hollow-lane.dryfit.yaml',
       'motors.dryfit.yaml',
       'ossel-5.dryfit.yaml',
-      'shops.dryfit.yaml',
+      'pellam.dryfit.yaml',
+      'tarn-works.dryfit.yaml',
     ]);
     for (const [uri, text] of out) {
       expect(text.replaceAll('brunt-2207-v2', 'brunt-2207-1800')).toBe(workspace.get(uri)!.text);

@@ -10,7 +10,7 @@ const seed = Number(process.env.DRYFIT_SEED ?? 77);
 
 /** Whether the quick reader took it. */
 function agree(text: string, where: string): boolean {
-  const quick = readPlainYaml(text);
+  const quick = readPlainYaml(text, readWholeYaml);
   if (!quick) return false;
   const whole = readWholeYaml(text);
   if (JSON.stringify(quick) !== JSON.stringify(whole)) expect(quick, `${where}\n${text}`).toEqual(whole);
@@ -39,6 +39,81 @@ describe.each(sampleNames)('%s', (name) => {
     for (let i = 0; i < 400; i++) if (agree(damage(text, chance), `seed ${seed}, ${name}, ${i}`)) taken++;
     expect(taken).toBeGreaterThan(20);
   });
+});
+
+/** What may stand in the middle of a file while a line is typed, harmless or not. */
+const typed = [
+  'wei',
+  'weight',
+  'weight:',
+  'weight: 3:',
+  'note: a: b',
+  'a b: c: d',
+  '"x',
+  'n: "x',
+  "n: 'x",
+  "n: it's",
+  "n: it's Bo's",
+  "k'a: 'b",
+  'n: "a" b',
+  'n: "a # b"',
+  'size: 5" and 6"',
+  'n: [1, 2]',
+  'n: [1, 2',
+  'n: [a"b, c]',
+  'n: {a: 1}',
+  'n: {a: 1',
+  'n: a ] b',
+  'n: [1 # ]',
+  'n: |',
+  'n: >-',
+  'n: |2',
+  '- x',
+  '- ',
+  '-',
+  '- - x',
+  '- a: 1',
+  '&a x',
+  'n: &a',
+  'n: *a',
+  '<<: {a: 1}',
+  '? x',
+  ': x',
+  '!t',
+  '%',
+  '@',
+  '`',
+  '\tx: 1',
+  'n: 1\t',
+  '---',
+  '...',
+  '# c',
+  'n: ~',
+  'n:: 1',
+  'n : 1',
+  '=',
+  ', x',
+  'n: x,',
+  '"q": 1',
+  "'q': 1",
+  '"q" 1',
+];
+
+it('is read alike with a half-typed line anywhere in a file', { timeout: 240_000 }, () => {
+  const chance = seeded(seed);
+  let aside = 0;
+  for (const name of sampleNames) {
+    const lines = sampleText(name).slice(0, 3000).split('\n');
+    for (let i = 0; i < 60; i++) {
+      const at = chance.below(lines.length);
+      const indent = ' '.repeat(chance.below(5) * 2 + (chance.below(6) === 0 ? 1 : 0));
+      const own = lines[at]!.match(/^ */)![0];
+      const line = (chance.below(3) === 0 ? indent : own) + chance.pick(typed);
+      const text = [...lines.slice(0, at), line, ...lines.slice(at + chance.below(2))].join('\n');
+      if (agree(text, `seed ${seed}, ${name}, ${i}`) && !readPlainYaml(text)) aside++;
+    }
+  }
+  expect(aside).toBeGreaterThan(500);
 });
 
 describe('small texts made at random', () => {

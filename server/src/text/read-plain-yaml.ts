@@ -1,10 +1,11 @@
 /**
  * Reads the plain sort of YAML that build files are written in (block maps and lists of one-line values) many times faster
- * than a whole parser. Gives up on anything else, so that the whole parser decides; must never give another tree than it.
+ * than a whole parser. Leaves anything else to that, one entry alone where it can; must never give another tree than it.
  */
 import { limits } from './limits';
+import { endOfPart, isContained, movedEntry, movedFault, nodesUnder, onlyEntry } from './read-part';
 import { type Span, span } from './span';
-import type { Entry, MapNode, Node, ScalarNode, TextTree } from './tree';
+import type { Entry, MapNode, Node, ScalarNode, TextFault, TextTree } from './tree';
 
 interface OpenMap {
   readonly is: 'map';
@@ -28,11 +29,14 @@ const keyPattern = /[A-Za-z0-9_][A-Za-z0-9_.+-]*(?: [A-Za-z0-9_.+-]+)*(?=:(?:[ \
 /** First characters that mean something else than the start of a plain text. */
 const special = new Set('"\'[]{}&*!|>%@`?,#-:~=<'.split(''));
 
-/** Nothing when the text holds anything that this reader leaves to the whole parser. */
-export function readPlainYaml(text: string): TextTree | undefined {
-  const reader = new PlainReader(text);
+/**
+ * Nothing when the text holds what this reader leaves to the whole parser.
+ * @param whole reads one entry that holds something else, such as a line that is half typed; without it there is none
+ */
+export function readPlainYaml(text: string, whole?: (part: string) => TextTree): TextTree | undefined {
+  const reader = new PlainReader(text, whole);
   const root = reader.read();
-  return root && { documents: [{ root, span: span(0, text.length) }], faults: [] };
+  return root && { documents: [{ root, span: span(0, text.length) }], faults: reader.faults };
 }
 
 class PlainReader {
@@ -42,8 +46,15 @@ class PlainReader {
   private lastIndent = 0;
   private root: Node | undefined;
   private nodes = 0;
+  /** What is wrong in the part that the whole parser read. */
+  faults: readonly TextFault[] = [];
+  /** One such part is enough; with more, the order of their faults would be another. */
+  private left = false;
 
-  constructor(private readonly text: string) {}
+  constructor(
+    private readonly text: string,
+    private readonly whole: ((part: string) => TextTree) | undefined,
+  ) {}
 
   read(): Node | undefined {
     const { text } = this;
@@ -52,11 +63,48 @@ class PlainReader {
       const next = text.indexOf('\n', at);
       const end = next === -1 ? text.length : next;
       const last = end > at && text.charCodeAt(end - 1) === 13 ? end - 1 : end;
-      if (!this.line(at, last)) return undefined;
-      at = end + 1;
+      if (this.line(at, last)) at = end + 1;
+      else {
+        const behind = this.leave(at);
+        if (behind === undefined) return undefined;
+        at = behind;
+      }
     }
     while (this.open.length > 0) this.close();
     return this.root;
+  }
+
+  /**
+   * Leaves the innermost entry around a line to the whole parser.
+   * @returns where the lines behind it start; nothing when that can't be
+   */
+  private leave(at: number): number | undefined {
+    const { text, open, whole } = this;
+    if (!whole || this.left) return undefined;
+    this.left = true;
+    let indent = 0;
+    while (text.charCodeAt(at + indent) === 32) indent++;
+    for (let top = open.at(-1); top; open.pop(), top = open.at(-1)) {
+      if (top.is === 'list' || top.indent >= indent || !top.waiting) continue;
+      const { key, keySpan } = top.waiting;
+      const start = keySpan.start - top.indent;
+      // The key of an item stands behind its dash.
+      if (text.slice(start, keySpan.start).trim() !== '' || (start > 0 && text[start - 1] !== '\n')) continue;
+      const end = endOfPart(text, start, top.indent);
+      const part = text.slice(start, end);
+      if (!isContained(part)) return undefined;
+      const tree = whole(part);
+      const entry = onlyEntry(tree, key);
+      if (!entry || open.length > limits.depth / 2) return undefined;
+      this.nodes += nodesUnder(entry.value);
+      this.faults = tree.faults.map((fault) => movedFault(fault, start));
+      top.waiting = undefined;
+      top.entries.push(movedEntry(entry, start));
+      this.ended = true;
+      this.lastIndent = top.indent;
+      return end;
+    }
+    return undefined;
   }
 
   /** @returns false to give up */

@@ -19,7 +19,7 @@ import { syntaxFault } from './yaml-wording';
 
 export function readYaml(text: string): TextTree {
   if (text.length > limits.characters) return { documents: [], faults: [tooLarge(text)] };
-  return readPlainYaml(text) ?? readWholeYaml(text);
+  return readPlainYaml(text, readWholeYaml) ?? readWholeYaml(text);
 }
 
 /** By the whole parser, whatever the text holds. */
