@@ -4,7 +4,7 @@ import path from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { analyse } from '../../server/src/analysis';
 import { complete } from '../../server/src/language/completion';
-import { newBuild, usualWish } from '../../server/src/language/new-build';
+import { beginningOf, filledBuild, newBuild, usualWish } from '../../server/src/language/new-build';
 import { addToParts, draftPart } from '../../server/src/language/new-part';
 import { Workspace } from '../../server/src/library/workspace';
 
@@ -72,10 +72,26 @@ it('turns to the samples when the only packs of the workspace would not fit', ()
 it('offers whole builds in an empty file, and nowhere else', () => {
   const workspace = library();
   workspace.set(uri, '\n');
-  const labels = complete(workspace, uri, 0).map((item) => item.label);
-  expect(labels).toContain('a whole build: freestyle-5');
+  const offered = complete(workspace, uri, 0).filter((item) => item.label.startsWith('a whole build'));
+  expect(offered.map((item) => item.label.split(': ')[1])).toEqual(Object.keys(usualWish));
+  for (const item of offered) expect(item.command?.arguments).toEqual([uri, item.label.split(': ')[1]]);
   workspace.set(uri, 'dryfit: build\n\n');
   expect(complete(workspace, uri, 14).some((item) => item.label.startsWith('a whole build'))).toBe(false);
+});
+
+it.each(['\n', '\r\n'])('fills what was taken in an empty file with parts, and no file that says more (%j)', (end) => {
+  const workspace = library();
+  const begun = beginningOf('freestyle-5').replaceAll('\n', end);
+  workspace.set(uri, begun);
+  const build = filledBuild(workspace, uri, 'freestyle-5', today)!;
+  expect(build.text.startsWith(beginningOf('freestyle-5'))).toBe(true);
+  expect(workspace.get(uri)!.text).toBe(begun);
+  workspace.set(uri, build.text);
+  expect(analyse(workspace, uri, { today })!.findings.filter(({ severity }) => severity !== 'information')).toEqual([]);
+  workspace.set(uri, `${begun}parts:${end}`);
+  expect(filledBuild(workspace, uri, 'freestyle-5', today)).toBeUndefined();
+  workspace.set(uri, begun);
+  expect(filledBuild(workspace, uri, 'race-5', today)).toBeUndefined();
 });
 
 describe('a new part', () => {

@@ -1,5 +1,11 @@
 /** What may be written where the cursor stands: keys, trade terms, part ids, each explained. Proposes; changes nothing. */
-import { type CompletionItem, CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
+import {
+  type Command,
+  type CompletionItem,
+  CompletionItemKind,
+  InsertTextFormat,
+  MarkupKind,
+} from 'vscode-languageserver-types';
 import { craftsOf } from '../analysis';
 import { kidOf } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
@@ -12,11 +18,14 @@ import { changeWords } from './change-words';
 import { type Cursor, cursorAt } from './cursor';
 import { familyWords } from './families';
 import { craftWith, fitting, type PartPlace } from './fit';
-import { buildsOffered } from './new-build';
+import { beginningOf, usualWish } from './new-build';
 import { partSummary } from './part-summary';
 import { rangeOf } from './protocol';
 
 const most = 200;
+
+/** Command of the server: chooses the parts of a build that has just been begun. Arguments: its address and its class. */
+export const fillBuild = 'dryfit.fillBuild';
 
 export function complete(workspace: Workspace, uri: string, offset: number): readonly CompletionItem[] {
   const file = workspace.get(uri);
@@ -25,7 +34,7 @@ export function complete(workspace: Workspace, uri: string, offset: number): rea
   const range = rangeOf(file, cursor.word);
   const proposals =
     file.text.trim() === ''
-      ? [...kindLines(), ...wholeBuilds(workspace, uri)]
+      ? [...kindLines(), ...wholeBuilds(uri)]
       : cursor.at === 'key'
         ? keys(file.text, offset, cursor)
         : values(workspace, uri, file.text, offset, cursor);
@@ -40,7 +49,7 @@ export function complete(workspace: Workspace, uri: string, offset: number): rea
     filterText: proposal.label,
     sortText: String(i).padStart(4, '0'),
     data: proposal.data,
-    command: proposal.askAgain ? { title: 'Suggest', command: 'editor.action.triggerSuggest' } : undefined,
+    command: proposal.askAgain ? { title: 'Suggest', command: 'editor.action.triggerSuggest' } : proposal.follow,
   }));
 }
 
@@ -52,17 +61,19 @@ interface Proposal {
   readonly documentation?: string;
   readonly snippet?: boolean;
   readonly askAgain?: boolean;
+  readonly follow?: Command;
   readonly data?: SwapData;
 }
 
-/** For a file that says nothing yet: a build of each class, of parts that fit. */
-const wholeBuilds = (workspace: Workspace, uri: string): readonly Proposal[] =>
-  buildsOffered(workspace, uri).map(([craft, build]) => ({
+/** For a file that says nothing yet: a build of each class. Its parts are chosen once it is taken, which lasts most of a second. */
+const wholeBuilds = (uri: string): readonly Proposal[] =>
+  Object.entries(usualWish).map(([craft, { cells, propeller }]) => ({
     label: `a whole build: ${craft}`,
-    text: build.text,
+    text: beginningOf(craft),
     kind: CompletionItemKind.Snippet,
-    detail: build.from === 'workspace' ? 'parts of this workspace' : 'sample parts, written out',
-    documentation: `\`\`\`yaml\n${build.text}\`\`\``,
+    detail: `${cells}S, ${propeller} in`,
+    documentation: `A build with every part that a craft flies with: ${cells}S, ${propeller} inch propellers. Its parts are chosen from this workspace where they fit, and from the samples otherwise, once you take this.`,
+    follow: { title: 'Choose the parts', command: fillBuild, arguments: [uri, craft] },
   }));
 
 /** What kind of file this is by its own first key, in the document around the cursor. */

@@ -3,7 +3,7 @@ import { analyse, referenceFiles } from '../analysis';
 import type { Craft } from '../build/craft';
 import { kidOf } from '../build/slot';
 import { sampleLibrary } from '../library/generated/samples';
-import { folderOf, type LibraryPart, Workspace } from '../library/workspace';
+import { type LibraryPart, Workspace } from '../library/workspace';
 import { enough } from '../plan/consensus';
 import { type Standing, standings } from '../plan/consensus-craft';
 import { weightOf } from '../plan/weight';
@@ -72,25 +72,15 @@ export function newBuild(workspace: Workspace, wish: Wish, uri: string, today?: 
   );
 }
 
-/** What was offered last, and the library it was made of. */
-let offered: { readonly library: string; readonly builds: readonly (readonly [string, NewBuild])[] } | undefined;
+/** How a build of a class begins; what `dryfit.fillBuild` writes the parts behind. */
+export const beginningOf = (craft: string): string => `dryfit: build\nname: My ${craft}\ncraft: ${craft}\n`;
 
-/** A whole build for each class that the library can make. Worked out anew only when a library says something else: it takes most of a second. */
-export function buildsOffered(workspace: Workspace, uri: string): readonly (readonly [string, NewBuild])[] {
-  // The folder decides which bench and which settings count.
-  const library = [
-    folderOf(uri),
-    ...(['parts', 'bench', 'settings'] as const).flatMap((kind) =>
-      workspace.documents(kind).map(({ file }) => `${file.uri}\n${file.text}`),
-    ),
-  ].join('\0');
-  if (offered?.library === library) return offered.builds;
-  const builds = Object.entries(usualWish).flatMap(([craft, usual]) => {
-    const build = newBuild(workspace, { craft, ...usual }, uri);
-    return build ? [[craft, build] as const] : [];
-  });
-  offered = { library, builds };
-  return builds;
+/** The parts for a file that says nothing but how a build begins; nothing when somebody has written on. */
+export function filledBuild(workspace: Workspace, uri: string, craft: string, today?: string): NewBuild | undefined {
+  const usual = usualWish[craft];
+  const written = workspace.get(uri)?.text.replaceAll('\r', '').trim();
+  if (!usual || written !== beginningOf(craft).trim()) return undefined;
+  return newBuild(workspace, { craft, ...usual }, uri, today);
 }
 
 /** Trials must not be seen by anybody else. */
@@ -185,7 +175,7 @@ function chosen(
     }
     if (!best || now.left.length < best.left.length || (now.left.length === best.left.length && now.score < best.score))
       best = { choice, ...now };
-    // Notes alone are no reason to try the other boards: an empty file waits for this.
+    // Notes alone are no reason to try the other boards: somebody waits for this.
     if (best.left.length === 0) break;
   }
   // Where the workspace's parts make no sound build, the samples may.
@@ -240,7 +230,7 @@ function suits(role: string, part: LibraryPart, wish: Wish): boolean {
 }
 
 function compose(choice: Choice, wish: Wish, from: NewBuild['from'], workspace: Workspace): string {
-  const lines = ['dryfit: build', `name: My ${wish.craft}`, `craft: ${wish.craft}`, '', 'parts:'];
+  const lines = [...beginningOf(wish.craft).trimEnd().split('\n'), '', 'parts:'];
   const four = new Set(['motors', 'propellers']);
   for (const [role, part] of choice) {
     if (role === 'pack') continue;

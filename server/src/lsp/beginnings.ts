@@ -1,7 +1,9 @@
-/** Answers the two commands that begin something: a new part from pasted text, a new build. Keeps no state and writes no file. */
+/** Answers what begins something: a new part from pasted text, a new build, the parts of one that was just begun. Keeps no state and writes no file. */
 import type { Connection } from 'vscode-languageserver';
-import { newBuild, usualWish, type Wish } from '../language/new-build';
+import { fillBuild } from '../language/completion';
+import { filledBuild, newBuild, usualWish, type Wish } from '../language/new-build';
 import { addToParts, draftPart } from '../language/new-part';
+import { rangeOf } from '../language/protocol';
 import { partKinds } from '../library/seller-text/propose';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
@@ -18,9 +20,23 @@ export function answerBeginnings(connection: Connection, session: Session): void
     return added ? { uri: session.files.spelled(added.uri), edit: added.edit } : null;
   });
   connection.onRequest('dryfit/wishes', () => usualWish);
-  connection.onRequest(
-    'dryfit/newBuild',
-    ({ uri, ...wish }: Wish & { uri: string }) =>
-      newBuild(session.workspace, wish, canonicalUri(uri), session.today()) ?? null,
-  );
+  connection.onRequest('dryfit/newBuild', async ({ uri, ...wish }: Wish & { uri: string }) => {
+    // Before the folders are read there would be no part of one's own.
+    await session.begun;
+    return newBuild(session.workspace, wish, canonicalUri(uri), session.today()) ?? null;
+  });
+  connection.onExecuteCommand(async ({ command, arguments: given = [] }) => {
+    if (command !== fillBuild) throw new Error(`There is no command ${command}.`);
+    await session.begun;
+    const [spelled, craft] = given.map(String);
+    const uri = canonicalUri(spelled ?? '');
+    const file = session.workspace.get(uri);
+    const build = filledBuild(session.workspace, uri, craft ?? '', session.today());
+    if (!file || !build) return;
+    const range = rangeOf(file, { start: 0, end: file.text.length });
+    await connection.workspace.applyEdit({
+      label: 'Choose the parts',
+      edit: { changes: { [session.files.spelled(uri)]: [{ range, newText: build.text }] } },
+    });
+  });
 }

@@ -8,6 +8,7 @@ import {
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { fillBuild } from '../language/completion';
 import { legend } from '../language/semantic-tokens';
 import { readShowing } from '../language/showing';
 import { answerBeginnings } from './beginnings';
@@ -52,6 +53,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
       capabilities: {
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
         hoverProvider: true,
+        executeCommandProvider: { commands: [fillBuild] },
         completionProvider: { triggerCharacters: [':', ' ', '-'], resolveProvider: true },
         definitionProvider: true,
         documentSymbolProvider: true,
