@@ -76,3 +76,28 @@ it('reads a file the same with CRLF, a byte order mark, blanks in its name, and 
   expect(found[0]!.length).toBeGreaterThan(0);
   expect(found[1]).toEqual(found[0]);
 });
+
+it.each(['is opened', 'is heard of'])(
+  'reads a folder that came to be meanwhile as soon as a file of it %s',
+  async (how) => {
+    put('club/a.dryfit.yaml', build);
+    server = await startServer([uri('club')]);
+    await server.diagnostics(uri('club', 'a.dryfit.yaml'), (all) => all.length > 0);
+    const text = 'dryfit: build\nname: New\nparts:\n  motors:\n    use: gale-2207\n';
+    put('club/new/build.dryfit.yaml', text);
+    put('club/new/parts.dryfit.yaml', 'dryfit: parts\nparts:\n  gale-2207:\n    kind: motor\n    kv: 1750\n');
+    put('outside/parts.dryfit.yaml', 'dryfit: parts\nparts:\n  gale-2306:\n    kind: motor\n');
+    const one = uri('club', 'new', 'build.dryfit.yaml');
+    if (how === 'is opened') server.open(one, text);
+    else
+      await server.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: one, type: 1 }] });
+    const outside = uri('outside', 'build.dryfit.yaml');
+    server.open(outside, text.replace('2207', '2306'));
+    await server.diagnostics(one, (all) => !all.some(({ code }) => code === 'part-unknown'));
+    const symbols = async (query: string) =>
+      (await server.connection.sendRequest<{ name: string }[]>('workspace/symbol', { query })).map(({ name }) => name);
+    await expect.poll(() => symbols('gale')).toEqual(expect.arrayContaining(['gale-2207']));
+    // What lies outside of the folders is not read for being near an open file.
+    expect((await symbols('gale-2306')).filter((name) => name === 'gale-2306')).toEqual([]);
+  },
+);

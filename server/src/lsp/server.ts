@@ -11,6 +11,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { fillBuild } from '../language/completion';
 import { legend } from '../language/semantic-tokens';
 import { readShowing } from '../language/showing';
+import { folderOf } from '../library/workspace';
 import { answerBeginnings } from './beginnings';
 import { answerPlans, type Solve } from './plans';
 import { Publishing } from './publishing';
@@ -87,6 +88,15 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     session.begin();
   };
 
+  /** Watchers miss what is written into a folder in the moment it is made, as a checkout does; so the first file that is heard of brings the others. */
+  const readNewFolder = async (uri: string): Promise<void> => {
+    await session.begun;
+    const folder = folderOf(uri);
+    const within = folders.some((one) => folder.startsWith(`${canonicalUri(one).replace(/\/$/, '')}/`));
+    if (!within || workspace.uris().some((other) => other !== uri && folderOf(other) === folder)) return;
+    for (const [other, text] of await disk.readFolders([folder])) if (!open.has(other)) take(other, text);
+  };
+
   connection.onInitialized(async () => {
     connection.workspace.onDidChangeWorkspaceFolders(async ({ added, removed }) => {
       const gone = new Set(removed.map((folder) => folder.uri));
@@ -115,6 +125,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     const before = workspace.get(uri)?.text;
     if (before === textDocument.text) publishing.changed(uri, false);
     else take(uri, textDocument.text);
+    if (before === undefined) void readNewFolder(uri);
   });
 
   connection.onDidChangeTextDocument(({ textDocument, contentChanges }) => {
@@ -144,8 +155,10 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     for (const change of changes) {
       const uri = canonicalUri(change.uri);
       if (open.has(uri)) continue;
+      const isNew = !workspace.get(uri);
       const text = await disk.read(uri);
       if (!open.has(uri)) take(uri, text);
+      if (isNew && text !== undefined) await readNewFolder(uri);
     }
   });
 

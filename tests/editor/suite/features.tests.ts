@@ -180,6 +180,32 @@ describe('the language service in the editor', () => {
     assert.match(words, /\d g/);
   });
 
+  it('offers a whole build of each class in an empty file, and chooses its parts when one is taken', async () => {
+    const empty = `${folder}/empty one.dryfit.yaml`;
+    writeFileSync(fileUri(empty).fsPath, '');
+    const begun = await open(empty);
+    const { items } = await vscode.commands.executeCommand<vscode.CompletionList>(
+      'vscode.executeCompletionItemProvider',
+      begun.uri,
+      new vscode.Position(0, 0),
+    );
+    const item = items.find(
+      ({ label }) =>
+        label === 'a whole build: whoop-75' ||
+        (label as vscode.CompletionItemLabel).label === 'a whole build: whoop-75',
+    );
+    assert.ok(item?.command && typeof item.insertText === 'string');
+    const edit = new vscode.WorkspaceEdit();
+    edit.insert(begun.uri, new vscode.Position(0, 0), item.insertText);
+    await vscode.workspace.applyEdit(edit);
+    await vscode.commands.executeCommand(item.command.command, ...(item.command.arguments ?? []));
+    await until('its parts', () => (/^packs:$/m.test(begun.getText()) ? true : undefined));
+    assert.match(begun.getText(), /^name: My whoop-75\ncraft: whoop-75\n\nparts:\n {2}frame:$/m);
+    await vscode.commands.executeCommand('workbench.action.files.revert');
+    rmSync(fileUri(empty).fsPath);
+    await open(one);
+  });
+
   it('finds references in all files, and workspace symbols', async () => {
     const found = await references();
     const files = new Set(found.map(({ uri }) => path.posix.basename(uri.path)));
