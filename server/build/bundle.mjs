@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
+import { writeNotices } from './notices.mjs';
 
 const root = path.resolve(import.meta.dirname, '../..');
 
@@ -96,7 +97,11 @@ const bundles = [
 ];
 mkdirSync(path.join(root, 'dist'), { recursive: true });
 copyFileSync(path.join(root, 'node_modules/highs/build/highs.wasm'), path.join(root, 'dist/highs.wasm'));
-await Promise.all(bundles.map((bundle) => build({ ...common, ...bundle })));
+const built = await Promise.all(bundles.map((bundle) => build({ ...common, ...bundle, metafile: true })));
+const shipped = built
+  .map(({ metafile }) => metafile)
+  .filter(({ outputs }) => Object.keys(outputs)[0].startsWith('dist/'));
+writeNotices(root, path.join(root, 'dist/notices.txt'), shipped, ['highs']);
 
 // The page that each finding links to, from the checks themselves.
 const page = spawnSync(process.execPath, ['dist/cli.cjs', 'explain', '--format', 'markdown'], {

@@ -130,6 +130,16 @@ describe('YAML as builders meet it', () => {
     expect(checks).toContain(check);
   });
 
+  it('shows five hundred findings, the gravest, and counts the rest in one line', () => {
+    const unknown = Array.from({ length: 620 }, (_, i) => `    x${i}: much\n`).join('');
+    const { findings } = find(`dryfit: build\nname: A\nparts:\n  frame:\n    weight: much\n${unknown}`);
+    expect(findings).toHaveLength(501);
+    expect(findings.some(({ check }) => check === 'value-misread')).toBe(true);
+    const last = findings.at(-1)!;
+    expect(last.check).toBe('too-many-findings');
+    expect(Number(/^\d+/.exec(last.message)![0])).toBeGreaterThanOrEqual(121);
+  });
+
   it('is not blown up by aliases', () => {
     const lines = ['dryfit: build', 'name: A', 'parts:', '  extras:', '    a0: &a0 { weight: 1 g }'];
     for (let i = 1; i < 12; i++)

@@ -7,7 +7,7 @@ import { throughEverything } from '../support/through-everything';
 
 const seed = Number(process.env.DRYFIT_SEED ?? 20261125);
 const perSample = Number(process.env.DRYFIT_MUTATIONS ?? 150);
-it.each(sampleNames)('%s', { timeout: 240_000 }, (name) => {
+it.each(sampleNames)('%s', { timeout: Math.max(240_000, perSample * 500) }, (name) => {
   const chance = seeded(seed + name.length * 7919);
   const text = sampleText(name);
   const workspace = sampleWorkspace();
