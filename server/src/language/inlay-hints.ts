@@ -3,10 +3,12 @@ import { type InlayHint, InlayHintKind } from 'vscode-languageserver-types';
 import type { Craft } from '../build/craft';
 import type { Fact, Facts } from '../build/fact';
 import type { SourceFile } from '../build/source-file';
-import { cheapestOffers } from '../library/offers';
 import type { Workspace } from '../library/workspace';
+import { lowestPrice } from '../plan/lowest-price';
+import { openShops } from '../plan/order-shops';
 import { worked } from '../plan/worked';
 import { positionAt } from '../text/lines';
+import { money } from '../text/notation/money';
 import { everything, type Showing } from './showing';
 
 export function inlayHints(
@@ -48,7 +50,7 @@ function portHints(file: SourceFile, craft: Craft): readonly InlayHint[] {
 /** Behind `use:`, what one of the part weighs and the lowest price of it. */
 function useHints(workspace: Workspace, file: SourceFile, craft: Craft, showing: Showing): readonly InlayHint[] {
   if (!showing.weights && !showing.prices) return [];
-  const prices = showing.prices ? cheapestOffers(workspace) : new Map();
+  const shops = showing.prices ? openShops(workspace.shops()) : undefined;
   const parts = [
     ...Object.values((craft.said.parts ?? {}) as unknown as Parts),
     ...craft.packs.map((pack) => pack.facts),
@@ -57,10 +59,10 @@ function useHints(workspace: Workspace, file: SourceFile, craft: Craft, showing:
     const use = part?.use;
     if (!use || use.at.file !== file.uri) return [];
     const grams = part.weight && part.weight.value * 1000;
-    const price = prices.get(use.value);
+    const price = shops && lowestPrice(shops, use.value);
     const words = [
       showing.weights && grams !== undefined ? `${grams.toFixed(grams < 10 ? 1 : 0)} g` : '',
-      price ? `${price.each.toFixed(2)} ${price.currency}` : '',
+      shops && price ? money(price.each, shops.currency) : '',
     ].filter(Boolean);
     return words.length === 0
       ? []

@@ -93,7 +93,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     await session.begun;
     const folder = folderOf(uri);
     const within = folders.some((one) => folder.startsWith(`${canonicalUri(one).replace(/\/$/, '')}/`));
-    if (!within || workspace.uris().some((other) => other !== uri && folderOf(other) === folder)) return;
+    if (!within || workspace.uris().some((other) => other !== uri && other.startsWith(folder))) return;
     for (const [other, text] of await disk.readFolders([folder])) if (!open.has(other)) take(other, text);
   };
 
