@@ -41,6 +41,14 @@ describe.each(sampleNames)('%s', (name) => {
   });
 });
 
+it.each([20, 31, 40, 58, 62, 63, 64, 70])('is read alike with a part of %i levels inside others', (levels) => {
+  const inner = `${'['.repeat(levels)}1${']'.repeat(levels)}`;
+  for (const outer of [1, 5, 20, 40, 62]) {
+    const lines = Array.from({ length: outer }, (_, i) => `${'  '.repeat(i)}a:`);
+    agree(`${[...lines, `${'  '.repeat(outer)}n: ${inner}`].join('\n')}\nz: 1\n`, `${outer} and ${levels}`);
+  }
+});
+
 /** What may stand in the middle of a file while a line is typed, harmless or not. */
 const typed = [
   'wei',

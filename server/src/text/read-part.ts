@@ -69,6 +69,14 @@ export const nodesUnder = (node: Node): number =>
       ? node.items.reduce((sum, item) => sum + nodesUnder(item), 1)
       : 1;
 
+/** Maps and lists inside one another; nothing for a single value. */
+export const depthUnder = (node: Node): number =>
+  node.is === 'map'
+    ? node.entries.reduce((most, { value }) => Math.max(most, depthUnder(value)), 0) + 1
+    : node.is === 'list'
+      ? node.items.reduce((most, item) => Math.max(most, depthUnder(item)), 0) + 1
+      : 0;
+
 export const movedEntry = (entry: Entry, by: number): Entry => ({
   key: entry.key,
   keySpan: movedSpan(entry.keySpan, by),

@@ -3,7 +3,7 @@
  * than a whole parser. Leaves anything else to that, one entry alone where it can; must never give another tree than it.
  */
 import { limits } from './limits';
-import { endOfPart, isContained, movedEntry, movedFault, nodesUnder, onlyEntry } from './read-part';
+import { depthUnder, endOfPart, isContained, movedEntry, movedFault, nodesUnder, onlyEntry } from './read-part';
 import { type Span, span } from './span';
 import type { Entry, MapNode, Node, ScalarNode, TextFault, TextTree } from './tree';
 
@@ -95,8 +95,10 @@ class PlainReader {
       if (!isContained(part)) return undefined;
       const tree = whole(part);
       const entry = onlyEntry(tree, key);
-      if (!entry || open.length > limits.depth / 2) return undefined;
+      if (!entry) return undefined;
       this.nodes += nodesUnder(entry.value);
+      // Near a limit of the file it matters what is around, which a part read alone doesn't know.
+      if (this.nodes > limits.nodes / 2 || open.length + depthUnder(entry.value) > limits.depth / 2) return undefined;
       this.faults = tree.faults.map((fault) => movedFault(fault, start));
       top.waiting = undefined;
       top.entries.push(movedEntry(entry, start));
