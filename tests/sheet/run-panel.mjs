@@ -7,6 +7,7 @@ import { hostSupported, root } from '../editor/install-host.mjs';
 import { packageExtension } from '../editor/package-extension.mjs';
 import { writeReport } from '../editor/report.mjs';
 import { end } from '../support/at-end.mjs';
+import { clipped, overlapping } from './labels.mjs';
 import { caretBehind, inPanel, openSheet, openWorkbench, runCommand } from './panel.mjs';
 
 const screenshots = path.join(root, 'out/screenshots/sheet');
@@ -57,6 +58,25 @@ async function steps(bench, step, web) {
     assert.match(await headline(), /659 g ready to fly · 6\.6 A hovering · 4\.3 min as you fly it/);
   });
 
+  // Narrow, as beside a file, and wide.
+  const readable = async (name) => {
+    for (const width of [1400, 2600]) {
+      await page.setViewportSize({ width, height: 2600 });
+      await inPanel(panel, async () => {
+        for (const section of document.querySelectorAll('#sheet > *')) {
+          section.scrollIntoView();
+          await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
+        }
+        scrollTo(0, 0);
+      });
+      const across = await inPanel(panel, () => innerWidth);
+      const pictures = await inPanel(panel, () => document.querySelectorAll('svg.picture').length);
+      assert.ok(pictures >= 7, `${name} has ${pictures} pictures`);
+      assert.deepEqual(await inPanel(panel, clipped), [], `${name} at a width of ${across}`);
+      assert.deepEqual(await inPanel(panel, overlapping), [], `${name} at a width of ${across}`);
+    }
+    await page.setViewportSize({ width: 1400, height: 2600 });
+  };
   await step('changes on an edit only what differs, and keeps its place', async () => {
     await inPanel(panel, () => {
       document.getElementById('power').scrollIntoView();
@@ -68,8 +88,10 @@ async function steps(bench, step, web) {
         if (document.querySelectorAll('#sheet > *').length < 10) globalThis.blank++;
       }).observe(document.getElementById('sheet'), { childList: true });
     });
-    const before = await inPanel(panel, () => document.documentElement.scrollTop);
-    assert.ok(before > 300, `scrolled to ${before}`);
+    // Sections are laid out as they come into sight.
+    await page.waitForTimeout(200);
+    const before = await inPanel(panel, () => document.getElementById('power').getBoundingClientRect().top);
+    assert.ok((await inPanel(panel, () => document.documentElement.scrollTop)) > 300);
     await caretBehind(bench, '120', 'altitude:');
     await page.keyboard.press('End');
     await page.keyboard.press('ArrowLeft');
@@ -77,7 +99,7 @@ async function steps(bench, step, web) {
     await page.keyboard.type('0');
     await panel.locator('#head .headline', { hasNotText: '6.6 A hovering' }).waitFor();
     const after = await inPanel(panel, () => ({
-      top: document.documentElement.scrollTop,
+      top: document.getElementById('power').getBoundingClientRect().top,
       wires: document.querySelector('#wires svg').kept,
       time: document.querySelector('#time svg').kept,
       open: document.querySelector('#rails-numbers').open,
@@ -144,8 +166,16 @@ async function steps(bench, step, web) {
     );
   });
 
+  await step('has no label cut off or over another', () => readable('Ossel 5'));
+
   await step('follows another build', async () => {
     await caretBehind(bench, 'freestyle-5');
+    await editor.open('heron-7.dryfit.yaml');
+    await panel.locator('#head h1', { hasText: 'Heron 7' }).waitFor();
+    await readable('Heron 7');
+    await editor.open('pip-75.dryfit.yaml');
+    await panel.locator('#head h1', { hasText: 'Pip 75' }).waitFor();
+    await readable('Pip 75');
     await editor.open('heron-7.dryfit.yaml');
     await panel.locator('#head h1', { hasText: 'Heron 7' }).waitFor();
   });

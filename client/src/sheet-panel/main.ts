@@ -25,7 +25,8 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPanel>) => {
 });
 
 function show(ids: readonly string[], changed: readonly Section[]): void {
-  const { scrollTop } = document.documentElement;
+  const seen = seenFirst();
+  const top = seen?.getBoundingClientRect().top ?? 0;
   if (known.size === 0) main.replaceChildren();
   for (const id of known)
     if (!ids.includes(id)) {
@@ -41,10 +42,14 @@ function show(ids: readonly string[], changed: readonly Section[]): void {
     const wanted = markup.get(id);
     if (wanted !== undefined) replaceDiffering(section, wanted);
   }
-  document.documentElement.scrollTop = scrollTop;
+  // What is looked at stays where it is, whatever grew above it.
+  if (seen?.isConnected) document.documentElement.scrollTop += seen.getBoundingClientRect().top - top;
   light();
   editor.postMessage({ is: 'drawn', sections: ids });
 }
+
+const seenFirst = (): Element | undefined =>
+  [...main.children].find((section) => section.getBoundingClientRect().bottom > 0);
 
 function placed(id: string, before: Element | undefined): Element {
   const section = document.createElement(id === 'head' ? 'header' : id === 'foot' ? 'footer' : 'section');
