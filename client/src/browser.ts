@@ -10,7 +10,10 @@ let client: LanguageClient | undefined;
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
   const output = vscode.window.createOutputChannel('Dryfit', { log: true });
   const watcher = vscode.workspace.createFileSystemWatcher('**/*.dryfit.{yaml,yml}');
+  // A panel brought along by the window asks before the worker is there.
+  let started: Promise<void> | undefined;
   const ask: Ask = async (method, params, token) => {
+    await started;
     if (!client) throw new Error('The checker is not running.');
     return client.sendRequest(method, params, token);
   };
@@ -32,10 +35,12 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   context.subscriptions.push(
     vscode.commands.registerCommand('dryfit.restartServer', async () => {
       await client?.dispose();
-      await start();
+      started = start();
+      await started;
     }),
   );
-  await start();
+  started = start();
+  await started;
 }
 
 export async function deactivate(): Promise<void> {

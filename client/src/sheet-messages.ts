@@ -28,9 +28,19 @@ export interface Section {
 
 export type ToPanel =
   /** All sections by their ids, in order, and the markup of those that differ from what was sent last. */
-  | { readonly is: 'sheet'; readonly ids: readonly string[]; readonly changed: readonly Section[] }
+  | {
+      readonly is: 'sheet';
+      readonly uri: string;
+      readonly ids: readonly string[];
+      readonly changed: readonly Section[];
+    }
   | { readonly is: 'lit'; readonly spots: readonly string[] }
   | { readonly is: 'nothing'; readonly words: string };
+
+/** What the panel keeps for a window that is loaded again. */
+export interface Kept {
+  readonly uri: string;
+}
 
 export type FromPanel =
   | { readonly is: 'ready' }

@@ -1,7 +1,15 @@
 /** `Dryfit: Open build sheet`: a panel beside the file that follows it. Passes sections, clicks and tries between the server and the panel; draws and computes nothing. */
 import * as vscode from 'vscode';
 import type { Ask } from './new-build.ts';
-import { type Answer, type FromPanel, isAt, type SpotPlace, type Spots, type ToPanel } from './sheet-messages.ts';
+import {
+  type Answer,
+  type FromPanel,
+  isAt,
+  type Kept,
+  type SpotPlace,
+  type Spots,
+  type ToPanel,
+} from './sheet-messages.ts';
 import { sheetPanelPage } from './sheet-page.ts';
 import { unlessSoon } from './unless-soon.ts';
 
@@ -16,6 +24,9 @@ const isBuild = (document: vscode.TextDocument | undefined): document is vscode.
 
 export function registerSheet(context: vscode.ExtensionContext, ask: Ask): vscode.Disposable {
   let open: SheetPanel | undefined;
+  const gone = (): void => {
+    open = undefined;
+  };
   const command = vscode.commands.registerCommand(
     'dryfit.openSheet',
     async (given?: string): Promise<Shown | undefined> => {
@@ -24,15 +35,23 @@ export function registerSheet(context: vscode.ExtensionContext, ask: Ask): vscod
         void vscode.window.showInformationMessage('Open a build to see its sheet.');
         return undefined;
       }
-      open ??= await SheetPanel.create(context, ask, () => {
-        open = undefined;
-      });
+      open ??= await SheetPanel.create(context, ask, gone);
       return open.show(uri);
     },
   );
+  // A window that is loaded again brings its panels along, empty.
+  const brought = vscode.window.registerWebviewPanelSerializer('dryfit.sheet', {
+    async deserializeWebviewPanel(panel: vscode.WebviewPanel, kept?: Kept): Promise<void> {
+      open?.dispose();
+      open = await SheetPanel.within(panel, context, ask, gone);
+      // Its page is put up only when this is done, so that it cannot wait for what is drawn there.
+      if (kept?.uri !== undefined) void open.show(kept.uri);
+    },
+  });
   return {
     dispose() {
       command.dispose();
+      brought.dispose();
       open?.dispose();
     },
   };
@@ -58,14 +77,24 @@ class SheetPanel implements vscode.Disposable {
   private readonly rest: vscode.Disposable[];
 
   static async create(context: vscode.ExtensionContext, ask: Ask, gone: () => void): Promise<SheetPanel> {
-    const dist = vscode.Uri.joinPath(context.extensionUri, 'dist');
-    const look = await ask<string>('dryfit/sheetLook');
     const panel = vscode.window.createWebviewPanel(
       'dryfit.sheet',
       'Build sheet',
       { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true },
-      { enableScripts: true, localResourceRoots: [dist], retainContextWhenHidden: true },
+      { retainContextWhenHidden: true },
     );
+    return SheetPanel.within(panel, context, ask, gone);
+  }
+
+  static async within(
+    panel: vscode.WebviewPanel,
+    context: vscode.ExtensionContext,
+    ask: Ask,
+    gone: () => void,
+  ): Promise<SheetPanel> {
+    const dist = vscode.Uri.joinPath(context.extensionUri, 'dist');
+    const look = await ask<string>('dryfit/sheetLook');
+    panel.webview.options = { enableScripts: true, localResourceRoots: [dist] };
     panel.iconPath = vscode.Uri.joinPath(context.extensionUri, 'client/media/icon.png');
     return new SheetPanel(panel, ask, gone, (webview) =>
       sheetPanelPage(webview, vscode.Uri.joinPath(dist, 'sheet-panel.js'), look),
@@ -163,7 +192,7 @@ class SheetPanel implements vscode.Disposable {
     this.drawn = this.uri;
     this.panel.title = `Sheet: ${answer.name}`;
     this.spots = answer.spots ?? this.spots;
-    this.post({ is: 'sheet', ids: answer.ids, changed: answer.changed });
+    this.post({ is: 'sheet', uri: this.uri, ids: answer.ids, changed: answer.changed });
     this.light(vscode.window.activeTextEditor);
   }
 

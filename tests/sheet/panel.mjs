@@ -32,7 +32,7 @@ export async function openWorkbench(build, { theme, width = 1400, height = 900, 
         folder: profile.workspace,
         payload: [
           ['skipWelcome', 'true'],
-          ['openFile', hostUri(host.port, path.join(profile.workspace, file))],
+          ...(file === undefined ? [] : [['openFile', hostUri(host.port, path.join(profile.workspace, file))]]),
         ],
       }),
     );
@@ -44,6 +44,8 @@ export async function openWorkbench(build, { theme, width = 1400, height = 900, 
     editor,
     host,
     told,
+    /** The window again with what was open in it; one that is asked to open a file shows that alone. */
+    again: () => go(undefined),
     panel: page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame'),
     /** Language servers of this profile's extension alone. */
     servers() {

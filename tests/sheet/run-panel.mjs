@@ -146,6 +146,7 @@ async function steps(bench, step, web) {
     assert.equal(await slider.evaluate((one) => document.activeElement === one), true);
     assert.ok(await panel.locator('#time th', { hasText: 'with 1400 mAh' }).count());
     assert.ok(!(await editorText(page)).includes('1400 mAh'));
+    await panel.locator('#time .try', { hasText: 'Its weight follows' }).waitFor();
     await panel.locator('button[data-write="packs.main.capacity"]').click();
     await panel.locator('#time .try', { hasText: 'the file says 1400 mAh' }).waitFor();
     await editor.placeOf('capacity: 1400 mAh', 'capacity: 1400 mAh');
@@ -208,6 +209,14 @@ async function steps(bench, step, web) {
       await page.keyboard.press('Backspace');
       await panel.locator('#head', { hasText: 'long-range-7' }).waitFor();
     });
+
+  await step('is there again when the window is loaded again', async () => {
+    // The editor writes down what is open in its own time.
+    await page.waitForTimeout(5000);
+    await bench.again();
+    await panel.locator('#head h1', { hasText: 'Heron 7' }).waitFor({ timeout: 60_000 });
+    await panel.locator('#foot').waitFor({ state: 'attached' });
+  });
 
   await step('breaks no rule of its page', async () => {
     const refused = bench.told.filter(

@@ -1,18 +1,22 @@
 /** Runs inside the sheet's panel: puts sections in place, changing only what differs, and tells what was clicked. Draws nothing and knows no build. */
-import type { FromPanel, Section, ToPanel } from '../sheet-messages.ts';
+import type { FromPanel, Kept, Section, ToPanel } from '../sheet-messages.ts';
 import { replaceDiffering } from './replace.ts';
 
-declare function acquireVsCodeApi(): { postMessage(message: FromPanel): void };
+declare function acquireVsCodeApi(): { postMessage(message: FromPanel): void; setState(kept: Kept): void };
 
 const editor = acquireVsCodeApi();
 const main = document.getElementById('sheet')!;
 /** Ids of the sections in place. */
 const known = new Set<string>();
+let shown = '';
 let lit: readonly string[] = [];
 
 window.addEventListener('message', ({ data }: MessageEvent<ToPanel>) => {
-  if (data.is === 'sheet') show(data.ids, data.changed);
-  else if (data.is === 'lit') {
+  if (data.is === 'sheet') {
+    if (data.uri !== shown) editor.setState({ uri: data.uri });
+    shown = data.uri;
+    show(data.ids, data.changed);
+  } else if (data.is === 'lit') {
     lit = data.spots;
     light();
   } else {

@@ -14,6 +14,8 @@ export type Tries = Readonly<Record<string, number>>;
 interface Triable {
   readonly field: string;
   readonly words: string;
+  /** What else changes with it while it is tried. */
+  readonly follows?: string;
   readonly section: SectionId;
 }
 
@@ -22,7 +24,15 @@ const triables = (pack: Pack): readonly Triable[] => [
   { field: 'flight.altitude', words: 'altitude of the field', section: 'fly' },
   ...(pack.name.includes('.')
     ? []
-    : [{ field: `packs.${pack.name}.capacity`, words: `capacity of the pack ${pack.name}`, section: 'time' as const }]),
+    : [
+        {
+          field: `packs.${pack.name}.capacity`,
+          words: `capacity of the pack ${pack.name}`,
+          follows:
+            'Its weight follows, at as many Wh to the kilogram as now. The button writes the capacity alone: write the weight of the pack you mean beside it.',
+          section: 'time' as const,
+        },
+      ]),
 ];
 
 export function slidersOf(
@@ -30,7 +40,7 @@ export function slidersOf(
   pack: Pack,
   tries: Tries,
 ): readonly (Slider & { readonly section: SectionId })[] {
-  return triables(pack).flatMap(({ field, words, section }) => {
+  return triables(pack).flatMap(({ field, words, follows, section }) => {
     const said = saidValue(craft, pack, field);
     if (!said || !(said.own > 0)) return [];
     const { own, unit, factor } = said;
@@ -40,7 +50,7 @@ export function slidersOf(
     const least = tidy(own - Math.floor((own - low) / step + 1e-9) * step);
     const most = tidy(own + Math.floor((high - own) / step) * step);
     const value = Math.min(most, Math.max(least, tries[field] ?? own));
-    return [{ field, words, section, least, most, step: tidy(step), value, own, unit }];
+    return [{ field, words, follows, section, least, most, step: tidy(step), value, own, unit }];
   });
 }
 

@@ -220,7 +220,7 @@ function stepOf({ title, todo, cautions: warned, gate }: StepRow): Markup {
   );
 }
 
-function sliderOf({ field, words, least, most, step, value, own, unit }: Slider): Markup {
+function sliderOf({ field, words, follows, least, most, step, value, own, unit }: Slider): Markup {
   const id = `try-${field}`;
   const shown = `${value}${unit ? ` ${unit}` : ''}`;
   const changed = value !== own;
@@ -234,6 +234,7 @@ function sliderOf({ field, words, least, most, step, value, own, unit }: Slider)
       el('output', { for: id, id: `${id}-value` }, shown),
       ` (the file says ${own}${unit ? ` ${unit}` : ''})`,
     ),
+    follows && el('p', { class: 'q' }, follows),
     el('input', {
       id,
       type: 'range',

@@ -87,6 +87,8 @@ export interface Slider {
   /** As in `packs.main.capacity`. */
   readonly field: string;
   readonly words: string;
+  /** What else changes with it while it is tried. */
+  readonly follows?: string | undefined;
   readonly least: number;
   readonly most: number;
   readonly step: number;
