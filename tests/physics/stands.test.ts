@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { operatingPoint, type PropellerInput } from '../../server/src/physics';
+import type { StaticCase } from '../validation/cases';
 import { standErrors } from '../validation/stands';
-import { staticErrors } from '../validation/statics';
+import { type Outlines, staticErrors } from '../validation/statics';
 import { TRANSCRIBED_STANDS, TRANSCRIBED_STATICS } from '../validation/transcribed';
 
 const INCH = 0.0254;
@@ -64,5 +65,37 @@ describe('against static propeller tests', () => {
     const { thrust, power } = staticErrors(TRANSCRIBED_STATICS, 'by trade name');
     expect(thrust.medianByPropeller).toBeLessThan(0.15);
     expect(power.medianByPropeller).toBeLessThan(0.2);
+  });
+
+  describe('a research family', () => {
+    // Made-up propellers on one law; outlines differ by what the fit calls wide and narrow.
+    const made = (family: string, ct: number, n: number): StaticCase => ({
+      name: `${family} ${n}`,
+      family,
+      blades: 2 + (n % 2),
+      diameter: 5 * INCH,
+      pitch: (2 + n * 0.7) * INCH,
+      rows: [100, 150].map((speed) => {
+        const tip = (speed * 5 * INCH) / 20;
+        const lifts = 0.1 * ct * (1 + n * 0.01) * tip ** 0.06;
+        return { speed, ct: lifts, cp: 0.9 * lifts ** 1.5 * tip ** -0.18 };
+      }),
+    });
+    const numbers = [0, 1, 2, 3, 4, 5];
+    const traded = numbers.flatMap((n) => [made('apce', 1, n), made('apcsf', 1.25, n), made('apcsp', 0.8, n)]);
+    const worst = (cases: readonly StaticCase[], outlines: Outlines): number =>
+      staticErrors(cases, outlines).thrust.p90ByPropeller;
+
+    it('is placed by its other propellers', () => {
+      const wide = numbers.slice(0, 4).map((n) => made('da4022', 1.25, n));
+      expect(worst([...traded, ...wide], 'by trade name')).toBeGreaterThan(0.1);
+      expect(worst([...traded, ...wide], 'and research families by their others')).toBeLessThan(0.01);
+    });
+
+    it('is not placed by the one that is tested', () => {
+      const alone = [...traded, made('da4022', 1.25, 2)];
+      const { byPropeller } = staticErrors(alone, 'and research families by their others').thrust;
+      expect(byPropeller.at(-1)).toBeCloseTo(1 - 1 / 1.25, 1);
+    });
   });
 });

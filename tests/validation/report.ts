@@ -20,7 +20,7 @@ function table(rows: readonly (readonly string[])[]): string {
 }
 
 function staticsReport(cases: readonly StaticCase[]): string {
-  const kinds: Outlines[] = ['none', 'by trade name', 'and two research families'];
+  const kinds: Outlines[] = ['none', 'by trade name', 'and research families by their others'];
   const errors = kinds.map((k) => staticErrors(cases, k));
   const head = [
     'outline given',
