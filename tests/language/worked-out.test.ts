@@ -65,7 +65,7 @@ describe('inlay hints', () => {
     expect(labels({})).toContain(' 118 g, 45.00 EUR');
     // 40.10 GBP are 46.115 EUR by that shop's own rate, and not less than 45.
     workspace.set('file:///samples/s.dryfit.yaml', 'dryfit: shops\nshops: {}\n');
-    expect(labels({})).toContain(' 118 g, 46.11 EUR');
+    expect(labels({})).toContain(' 118 g, 46.12 EUR');
     expect(labels({ prices: false })).toContain(' 118 g');
     expect(labels({ weights: false, prices: false, ports: false })).toEqual([]);
     workspace.delete('file:///samples/s.dryfit.yaml');

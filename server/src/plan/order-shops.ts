@@ -84,8 +84,9 @@ function readShops(files: readonly ShopsFileFacts[], asked: string | undefined):
   return { currency, open, offersOf: byPart, unrated, newest: newestDate(files) };
 }
 
-/** Cents of the buyer's currency. */
-const cents = (fact: Fact<number> | undefined, rate: number): number => Math.round((fact?.value ?? 0) * rate * 100);
+/** Cents of the buyer's currency, half a cent up; in the decimals that were written, since 40.10 at 1.15 is a little less than 46.115 in binary. */
+const cents = (fact: Fact<number> | undefined, rate: number): number =>
+  Math.round(Number(((fact?.value ?? 0) * rate * 100).toPrecision(12)));
 
 /** Of the buyer's currency for one unit; a file's rates are to the currency it names as the buyer's. */
 export function rateOf(file: ShopsFileFacts, from: string | undefined, to: string): number | undefined {
