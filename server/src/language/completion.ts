@@ -17,12 +17,10 @@ import { roleKinds } from '../vocabulary/generated/fields';
 import { changeWords } from './change-words';
 import { type Cursor, cursorAt } from './cursor';
 import { familyWords } from './families';
-import { craftWith, fitting, type PartPlace } from './fit';
+import { craftWith, fitting, mostListed, type PartPlace } from './fit';
 import { beginningOf, usualWish } from './new-build';
 import { partSummary } from './part-summary';
 import { rangeOf } from './protocol';
-
-const most = 200;
 
 /** Command of the server: chooses the parts of a build that has just been begun. Arguments: its address and its class. */
 export const fillBuild = 'dryfit.fillBuild';
@@ -38,7 +36,7 @@ export function complete(workspace: Workspace, uri: string, offset: number): rea
       : cursor.at === 'key'
         ? keys(file.text, offset, cursor)
         : values(workspace, uri, file.text, offset, cursor);
-  return proposals.slice(0, most).map((proposal, i) => ({
+  return proposals.slice(0, mostListed).map((proposal, i) => ({
     label: proposal.label,
     kind: proposal.kind,
     // The short words stand beside the label of every row; the panel of the chosen row shows the long ones.
@@ -267,7 +265,7 @@ function partIds(workspace: Workspace, uri: string, cursor: Cursor): readonly Pr
   const kind = wantedKind(cursor);
   const place = placeOf(uri, cursor, kind);
   if (place)
-    return fitting(workspace, place).map(({ part, misfit }) => {
+    return fitting(workspace, place, cursor).map(({ part, misfit }) => {
       const why = misfit && `does not fit: ${firstSentence(misfit.message)}`;
       return partProposal(workspace, part, why, { place, id: part.id });
     });

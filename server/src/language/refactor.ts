@@ -73,7 +73,7 @@ function replaceBy(
 ): readonly CodeAction[] {
   const now = use.node.is === 'scalar' ? use.node.text : '';
   return fitting(workspace, { uri: file.uri, pointer: part.pointer, kind })
-    .filter((fit) => fit.misfit === undefined && fit.part.id !== now)
+    .filter((fit) => fit.judged && fit.misfit === undefined && fit.part.id !== now)
     .slice(0, 8)
     .map((fit) => ({
       title: `Replace by ${fit.part.id}, which fits`,

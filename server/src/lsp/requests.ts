@@ -4,6 +4,7 @@ import { actions } from '../language/actions';
 import { codeLenses } from '../language/code-lens';
 import { complete, resolveItem } from '../language/completion';
 import { definition } from '../language/definition';
+import { mostListed } from '../language/fit';
 import { hover } from '../language/hover';
 import { inlayHints } from '../language/inlay-hints';
 import { rangeOf } from '../language/protocol';
@@ -33,7 +34,9 @@ export function answerRequests(connection: Connection, session: Session): void {
 
   connection.onCompletion(({ textDocument, position }) => {
     const place = session.at(textDocument.uri, position);
-    return place ? [...complete(session.workspace, place.uri, place.offset)] : [];
+    const items = place ? [...complete(session.workspace, place.uri, place.offset)] : [];
+    // Of a list that was cut, others are wanted once more letters are typed.
+    return items.length < mostListed ? items : { isIncomplete: true, items };
   });
 
   connection.onDefinition(({ textDocument, position }) => {
