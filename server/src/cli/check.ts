@@ -34,19 +34,30 @@ export function check(args: readonly string[], console: Console): number {
     const left = changed ? asked.filter((file) => changed.has(file)) : asked;
     return shard ? shardOf(left, shard, (file) => statSync(file).size) : left;
   };
-  const { workspace, asked, uri } = open(
+  const { workspace, asked, uri, late } = open(
     console.cwd,
     positionals,
     values,
     shard || since !== undefined ? choose : undefined,
+    true,
   );
   const bench = benchUri(console.cwd, values.bench, workspace, uri);
-  const run = (file: string): Analysis => analyse(workspace, uri(file), { bench, today: console.today })!;
+  const lines = new Map<string, readonly number[]>();
+  // What was worked out of a build is let go with its turn: of ten thousand it would be gigabytes.
+  const run = (file: string): Analysis => {
+    const alone = late.get(file);
+    if (alone !== undefined) workspace.set(uri(file), alone);
+    const analysis = analyse(workspace, uri(file), { bench, today: console.today })!;
+    if (alone === undefined) return analysis;
+    workspace.delete(uri(file));
+    lines.set(uri(file), analysis.file.lines);
+    return { ...analysis, crafts: [], file: { ...analysis.file, documents: [] } };
+  };
   // Hosts call files by their path from the top of the repository.
   const top = isForHost(format) ? (repositoryAbove(console.cwd) ?? console.cwd) : console.cwd;
   const where = {
     name: (file: string): string => shown(top, fileURLToPath(file)),
-    file: (file: string) => workspace.get(file),
+    file: (file: string) => workspace.get(file) ?? (lines.has(file) ? { lines: lines.get(file)! } : undefined),
   };
   if (format === 'ndjson') {
     // Written file by file: thousands need not be in memory at once.

@@ -15,14 +15,20 @@ export interface Opened {
   /** The files that were asked for, as absolute paths in the order of their names. */
   readonly asked: readonly string[];
   readonly uri: (file: string) => string;
+  /** Texts of builds that nothing else looks at, left unread for whoever takes them one by one. */
+  readonly late: ReadonlyMap<string, string>;
 }
 
-/** @param choose which of the files that were asked for are this run's; builds of the others are then not read */
+/**
+ * @param choose which of the files that were asked for are this run's; builds of the others are then not read
+ * @param oneByOne leaves builds that nothing else looks at to the caller, in `late`
+ */
 export function open(
   cwd: string,
   words: readonly string[],
   options: { workspace?: string; bench?: string },
   choose?: (asked: readonly string[]) => readonly string[],
+  oneByOne = false,
 ): Opened {
   const named = (words.length > 0 ? words : ['.']).map((word) => path.resolve(cwd, word));
   const asked = [...new Set(named.flatMap((target) => filesOf(cwd, target)))].sort();
@@ -36,11 +42,14 @@ export function open(
   const bench = options.bench === undefined ? [] : [path.resolve(cwd, options.bench)];
   const chosen = choose ? choose(asked) : asked;
   const mine = new Set([...chosen, ...bench]);
+  const late = new Map<string, string>();
   for (const file of new Set([...walk(root), ...asked, ...bench])) {
     const text = read(cwd, file);
-    if (!choose || mine.has(file) || !onlyBuilds(text)) workspace.set(uriOf(file), text);
+    const alone = (choose !== undefined || oneByOne) && onlyBuilds(text);
+    if (!alone || (mine.has(file) && !oneByOne)) workspace.set(uriOf(file), text);
+    else if (mine.has(file)) late.set(file, text);
   }
-  return { workspace, asked: chosen, uri: uriOf };
+  return { workspace, asked: chosen, uri: uriOf, late };
 }
 
 /** The workspace around a folder, which may hold nothing yet; where no workspace is marked, the folder alone and none below, for it may be a home. */
