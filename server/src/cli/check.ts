@@ -8,20 +8,23 @@ import { findingsAsText } from '../report/findings-text';
 import { visible } from '../report/markdown-safe';
 import { changedSince } from './changed';
 import { forHost, isForHost, repositoryAbove } from './check-hosts';
-import type { Console } from './console';
+import { CannotRun, type Console } from './console';
 import { open, shown } from './files';
 import { benchUri } from './one-build';
 import { readShard, shardOf } from './shard';
+import { analyseAlone } from './share';
+import { analyseElsewhere, threadsFor } from './share-thread';
 import { asJson, oneOf, text, wordsOf } from './words';
 
 const formats = ['text', 'json', 'ndjson', 'sarif', 'annotations', 'markdown'] as const;
 
-export function check(args: readonly string[], console: Console): number {
+export function check(args: readonly string[], console: Console): number | Promise<number> {
   const { values, positionals } = wordsOf(args, {
     format: text,
     'fail-on': text,
     'changed-since': text,
     shard: text,
+    threads: text,
     bench: text,
     workspace: text,
   });
@@ -43,15 +46,13 @@ export function check(args: readonly string[], console: Console): number {
   );
   const bench = benchUri(console.cwd, values.bench, workspace, uri);
   const lines = new Map<string, readonly number[]>();
-  // What was worked out of a build is let go with its turn: of ten thousand it would be gigabytes.
+  const options = { bench, today: console.today };
   const run = (file: string): Analysis => {
     const alone = late.get(file);
-    if (alone !== undefined) workspace.set(uri(file), alone);
-    const analysis = analyse(workspace, uri(file), { bench, today: console.today })!;
-    if (alone === undefined) return analysis;
-    workspace.delete(uri(file));
+    if (alone === undefined) return analyse(workspace, uri(file), options)!;
+    const analysis = analyseAlone(workspace, uri(file), alone, options);
     lines.set(uri(file), analysis.file.lines);
-    return { ...analysis, crafts: [], file: { ...analysis.file, documents: [] } };
+    return analysis;
   };
   // Hosts call files by their path from the top of the repository.
   const top = isForHost(format) ? (repositoryAbove(console.cwd) ?? console.cwd) : console.cwd;
@@ -68,10 +69,34 @@ export function check(args: readonly string[], console: Console): number {
     });
     return exitCode(findings, threshold);
   }
-  const analyses = asked.map(run);
-  const findings = analyses.flatMap((analysis) => analysis.findings);
-  console.out(isForHost(format) ? forHost(format, analyses, where) : plain(format, analyses, where));
-  return exitCode(findings, threshold);
+  const report = (analyses: readonly Analysis[]): number => {
+    const findings = analyses.flatMap((analysis) => analysis.findings);
+    console.out(isForHost(format) ? forHost(format, analyses, where) : plain(format, analyses, where));
+    return exitCode(findings, threshold);
+  };
+  const threads = threadsFor(late.size, values.threads === undefined ? undefined : readThreads(values.threads));
+  if (threads === 1) return report(asked.map(run));
+  const around = workspace.uris().map((one) => [one, workspace.get(one)!.text] as const);
+  const elsewhere = Array.from({ length: threads - 1 }, (_, i) => {
+    const builds = [...late]
+      .filter((_, at) => at % threads === i + 1)
+      .map(([file, said]) => [uri(file), said] as const);
+    return analyseElsewhere({ around, builds, ...options });
+  });
+  const theirs = new Set([...late.keys()].filter((_, at) => at % threads !== 0));
+  const own = new Map(asked.flatMap((file) => (theirs.has(file) ? [] : [[uri(file), run(file)] as const])));
+  return Promise.all(elsewhere).then((done) => {
+    const all = new Map([...own, ...done.flat().map((analysis) => [analysis.file.uri, analysis] as const)]);
+    for (const [one, { file }] of all) if (!workspace.get(one)) lines.set(one, file.lines);
+    return report(asked.map((file) => all.get(uri(file))!));
+  });
+}
+
+function readThreads(said: string): number {
+  const threads = Number(said);
+  if (!/^\d{1,2}$/.test(said) || threads < 1)
+    throw new CannotRun(`--threads takes a number from 1 to 99; not \`${said}\`.`);
+  return threads;
 }
 
 function plain(format: 'text' | 'json', analyses: readonly Analysis[], where: Where): string {

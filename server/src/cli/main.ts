@@ -3,6 +3,7 @@ import { readFileSync, writeSync } from 'node:fs';
 import process from 'node:process';
 import packageJson from '../../../package.json' with { type: 'json' };
 import { run } from './run';
+import { answerShare } from './share-thread';
 
 /** Written at once and whole, so that a pipe gets everything before the process ends; a reader that left early is no failure. */
 function write(fd: number, text: string): void {
@@ -19,7 +20,9 @@ function write(fd: number, text: string): void {
   }
 }
 
-if (process.argv[2] === 'lsp') {
+if (answerShare()) {
+  // A thread of a large check: nothing else to do.
+} else if (process.argv[2] === 'lsp') {
   // The server is a bundle of its own beside this one, loaded only when it is asked for.
   if (!process.argv.includes('--stdio')) process.argv.push('--stdio');
   require('./server.cjs');

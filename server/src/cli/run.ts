@@ -39,6 +39,7 @@ const help = `dryfit: do the parts of a multirotor fit, and what will it weigh, 
       --workspace DIR               the folder whose parts files count
       --changed-since REF           only what changed in git since then, and builds that use something that did
       --shard 2/8                   the second of eight shares of the files, for a matrix of machines
+      --threads N                   threads that check; as many as there are cores when there are many builds
   dryfit review BASE [HEAD]         what a change in git does to the builds; HEAD is the working tree when not said
       --format text|markdown|json|sarif|annotations
       --fail-on as above            what makes the exit code 1 when the change introduces it
