@@ -143,7 +143,7 @@ export const pages: Stated = {
     leads: '20 mm',
     weight: '4.6 g',
     'low-esr': 'yes',
-    outside: '12.5 mm across, 25 mm long',
+    outside: '12.5x12.5x25 mm',
   },
 };
 

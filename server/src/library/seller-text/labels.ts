@@ -1763,6 +1763,7 @@ export const inTitles: Readonly<Record<string, readonly string[]>> = {
 export const inSentences: Readonly<Record<string, readonly string[]>> = {
   propeller: ['rotation'],
   receiver: ['band', 'protocols'],
+  capacitor: ['low-esr'],
   camera: ['system'],
   'video-transmitter': ['system'],
 };
@@ -1791,7 +1792,11 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
     linear: /linear|lineare|lineaire|liniow/,
   },
   type: { '4-in-1': /4.?(?:in|en|w).?(?:1|uno|un)\b/ },
-  system: { analog: /analog/ },
+  system: { analog: /analog|\bcvbs\b/ },
+  'battery-side': {
+    top: /\btop\b|\boben\b|dessus|arriba|superior|sopra|\bgora\b|na gorze|boven|nahore/,
+    bottom: /bottom|underslung|\bunten\b|dessous|abajo|inferior|sotto|\bdol\b|na dole|onder|dole\b/,
+  },
   chemistry: { LiHV: /li-?hv|lipo.?hv|hv.?lipo/, 'Li-ion': /li-?ion/, LiPo: /li-?po/ },
   osd: { analog: /analog/, none: /\bno\b|none|kein|non\b|ninguno|brak/ },
 };

@@ -3,8 +3,10 @@ import { readers } from '../../text/notation';
 import { readQuantity } from '../../text/quantity';
 import type { Field, MapField } from '../../vocabulary/field';
 import { partsField } from '../../vocabulary/generated/fields';
+import { meantBy } from './by-meaning';
 import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
 import { readAs, type Written } from './read-value';
+import { statementsOf } from './statements';
 import { clausesOf, cut, fold, halfWidth, type Pasted, sentencesOf } from './text';
 import { unlabelled } from './unlabelled';
 import { type Heard, unreadLines } from './unread';
@@ -83,7 +85,8 @@ const halves: Readonly<Record<string, Readonly<Record<string, RegExp>>>> = {
 export function proposeFields(kind: string, text: string, today: string): Proposed {
   const table = fieldsOfKind(kind);
   if (!table) return { kind, name: undefined, fields: [], unread: [] };
-  const pasted = cut(text);
+  const all = cut(text);
+  const pasted = all.filter((one) => !one.others);
   const inside = halves[kind];
   const found = new Map<string, Proposal>();
   const heard: Heard[] = [];
@@ -107,7 +110,7 @@ export function proposeFields(kind: string, text: string, today: string): Propos
   const order = [...found.values()].map((one) => ({ one, at: placeOf(table, one.path) })).sort((a, b) => a.at - b.at);
   const fields: readonly Proposal[] = order.map(({ one }) => ({ ...one, ...dated(table, one, today) }));
   const name = nameIn(pasted);
-  return { kind, name, fields, unread: unreadLines(pasted, heard, name) };
+  return { kind, name, fields, unread: unreadLines(all, heard, name) };
 }
 
 function collect(
@@ -193,6 +196,11 @@ function collect(
         );
       }
   }
+  const statements = pasted.filter((one) => !one.box).flatMap(statementsOf);
+  for (const { target, value, words } of meantBy(kind, targets, statements)) {
+    const known = found.get(prefix + target.path);
+    if (!known || (target.field.is === 'table' && isApart(known.value, value))) take(target, value, words);
+  }
   assemble(kind, prefix, found);
 }
 
@@ -277,6 +285,10 @@ const pieces: Readonly<Record<string, readonly (readonly [key: string, dimension
     ['~pitch', 'length'],
     ['~blades', 'count'],
   ],
+  capacitor: [
+    ['~diameter', 'length'],
+    ['~height', 'length'],
+  ],
   motor: [
     ['~stator-diameter', 'length'],
     ['~stator-height', 'length'],
@@ -305,6 +317,7 @@ function targetsOf(kind: string, table: MapField): readonly Target[] {
 
 /** What was named piece by piece makes one field when all of it is there. */
 function assemble(kind: string, prefix: string, found: Map<string, Proposal>): void {
+  if (kind === 'capacitor') roundOff(`${prefix}outside`, found);
   const all = (pieces[kind] ?? []).map(([key]) => found.get(prefix + key));
   for (const [key] of pieces[kind] ?? []) found.delete(prefix + key);
   const known = all.filter((one) => one !== undefined);
@@ -314,7 +327,11 @@ function assemble(kind: string, prefix: string, found: Map<string, Proposal>): v
     return read.ok ? read.value : Number.NaN;
   };
   const words = [...new Set(known.map((one) => one.words))].join(' / ');
-  const put = (field: 'size' | 'stator', notation: 'propeller-size' | 'stator', value: string): void => {
+  const put = (
+    field: 'size' | 'stator' | 'outside',
+    notation: 'propeller-size' | 'stator' | 'size',
+    value: string,
+  ): void => {
     const path = prefix + field;
     if (!found.has(path) && readers[notation](value).ok) found.set(path, { path, value, words });
   };
@@ -322,11 +339,24 @@ function assemble(kind: string, prefix: string, found: Map<string, Proposal>): v
     const [diameter, pitch] = [0, 1].map((at) => Number((metres(at) / 0.0254).toFixed(2)));
     put('size', 'propeller-size', `${diameter}x${pitch}x${known[2]?.value}`);
   }
+  if (kind === 'capacitor') {
+    const [across, high] = [0, 1].map((at) => Number((metres(at) * 1000).toFixed(2)));
+    if (across! < high!) put('outside', 'size', `${across}x${across}x${high} mm`);
+  }
   if (kind === 'motor') {
     const [across, high] = [0, 1].map((at) => Number((metres(at) * 1000).toFixed(2)));
     const two = (digits: number | undefined): string => String(digits).replace(/^\d(?=\.|$)/, '0$&');
     put('stator', 'stator', `${two(across)}${two(high)}`);
   }
+}
+
+/** A round can is told by how wide and how long it is. */
+function roundOff(path: string, found: Map<string, Proposal>): void {
+  const known = found.get(path);
+  const two = typeof known?.value === 'string' ? /^([\d.]+)x([\d.]+) mm$/.exec(known.value) : null;
+  if (!known || !two) return;
+  const [across, long] = [two[1]!, two[2]!].sort((a, b) => Number(a) - Number(b));
+  found.set(path, { ...known, value: `${across}x${across}x${long} mm` });
 }
 
 function placeOf(table: MapField, path: string): number {

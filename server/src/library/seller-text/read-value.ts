@@ -89,7 +89,8 @@ const withUnit = new RegExp(`(?<![\\d.a-z])(${number})\\s*(rpm/v|[a-zµμω]+|["
 function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled }: Said): readonly string[] {
   const { dimension } = field;
   const known = spellings(dimension);
-  const lower = text.toLowerCase();
+  // A capital A is no word but a unit.
+  const lower = text.replace(/(?<=[\d\p{L}"])\s+(?:to|bis|à|a|do|až|al)\s+(?=\d)/gu, ' - ').toLowerCase();
   const all = [...lower.matchAll(withUnit)];
   // The ends of a range are not the value, but for the largest of something.
   const ranged = /^\s*(?:-|to|bis|à)\s*$/;
@@ -118,6 +119,10 @@ function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled
   }
   return found.map((one) => spoken(one, dimension)).filter((one) => usual(one, field));
 }
+
+/** All figures of that dimension that a seller of such a thing may mean, as they will be written. */
+export const figuresIn = (text: string, field: QuantityField): readonly string[] =>
+  quantitiesIn(plainSigns(text), field, { key: '', field, text, aside: '', labelled: false });
 
 /** Whether the text holds a figure of that dimension at all, alone, in a range or among others. */
 export const holdsFigure = (text: string, field: QuantityField): boolean =>

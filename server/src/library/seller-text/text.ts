@@ -1,4 +1,5 @@
 /** Cuts pasted text into named values and sentences, and brings its signs and decimal commas to one form. Knows no field. */
+import { opensOthers, opensOwn } from './shop-talk';
 
 export interface Pasted {
   /** What stands before the colon, in the second column, or on the line above; folded. Absent in a sentence. */
@@ -14,6 +15,8 @@ export interface Pasted {
   readonly box: boolean;
   /** Two lines read as a name and its value; what is read without a label is read from each by itself. */
   readonly joined?: true;
+  /** Under a heading for other goods, or for what buyers wrote. */
+  readonly others?: true;
 }
 
 /** Small letters without accents and without dots, so that a label is found however it is spelled. */
@@ -45,6 +48,9 @@ export function plainSigns(text: string): string {
       .replace(/[–—−~〜～]/g, '-')
       .replace(/[″”“]|''/g, '"')
       .replace(/(\d),(?=\d+(?:,\d+)+)/g, '$1, ')
+      // `5 600 à 5 950 MHz`
+      .replace(/(?<![\d.,])(\d{1,2}) (\d{3})(?=\s*(?:mah|mhz|kv|mw|µf|uf)\b)/gi, '$1$2')
+      .replace(/(?<![\d.,])(\d{1,2}) (\d{3})(?=\s*(?:-|to|bis|à|a|do|al|až|et|and|und|e|y|i)\s*\d{4}\s*mhz)/gi, '$1$2')
       .replace(/(\d{1,3})[.,](\d{3})(?=\s*(?:mah|kv|rpm|mw|µf|uf)\b)/gi, '$1$2')
       .replace(/(\d),(\d)/g, '$1.$2')
   );
@@ -85,6 +91,7 @@ export function cut(text: string): readonly Pasted[] {
   const top = new Set(lines.filter((line) => line !== '').slice(0, 2));
   const out: Pasted[] = [];
   let box = false;
+  let others = false;
   for (const words of lines) {
     if (words === '') box = false;
     const line = halfWidth(words)
@@ -94,7 +101,13 @@ export function cut(text: string): readonly Pasted[] {
     const pair = pairOf(line, top.has(words));
     const heading = pair.key ?? fold(line).replace(/:$/, '');
     if (inTheBox.test(heading)) box = true;
-    out.push({ ...pair, words, top: top.has(words), box });
+    const bare = fold(line)
+      .replace(/[:!?]+$/, '')
+      .replace(/\s*\(\d+\)$/, '')
+      .trim();
+    if (opensOthers(bare)) others = true;
+    else if (opensOwn(bare) || inTheBox.test(heading)) others = false;
+    out.push({ ...pair, words, top: top.has(words), box, ...(others ? { others } : {}) });
     // A heading with its list on the same line is done with it.
     if (inTheBox.test(heading) && pair.key !== undefined && pair.value !== '') box = false;
   }
@@ -119,7 +132,7 @@ function pairOf(line: string, top: boolean): { key?: string; aside: string; valu
 
 /** A table copied cell by cell has the value on the line below its name. */
 function joined(pasted: readonly Pasted[]): readonly Pasted[] {
-  return pasted.flatMap((one, i) => {
+  return pasted.flatMap((one, i): readonly Pasted[] => {
     const next = pasted[i + 1];
     if (one.key !== undefined && one.value === '' && next && next.key === undefined)
       return [{ ...one, value: next.value, words: `${one.words} ${next.words}`, joined: true }];
@@ -134,6 +147,7 @@ function joined(pasted: readonly Pasted[]): readonly Pasted[] {
           top: false,
           box: one.box,
           joined: true,
+          ...(one.others ? { others: one.others } : {}),
         },
       ];
     return [one];

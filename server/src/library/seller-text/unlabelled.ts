@@ -47,7 +47,8 @@ const hole: Rule = {
 
 const grommets: Rule = {
   field: 'grommets',
-  pattern: /\bgrommets?\b|gummitüllen|gummidämpfer|silentblocs?|gommini/i,
+  pattern:
+    /\bgrommets?\b|shock (?:ball|pad|absor)|damping (?:ball|ring)|silicone (?:ball|damper|ring)|silikon(?:tüllen|kugel)|bagues? silicone|antivibra|amortigua|rubber damper|ammortizz|tłumik|gumk|silentblok|gummitüllen|gummidämpfer|silentblocs?|gommini/i,
   as: () => 'yes',
   unless: withoutIt,
   places: ['text', 'box'],
@@ -106,6 +107,11 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     grommets,
     protocols,
     cellRange('cells'),
+    {
+      field: 'channels',
+      pattern: /\d\s*A\s*x\s*([1-8])(?![\d.])|(?<![\d.])([2-8])\s*x\s*\d{1,3}\s*A\b/i,
+      as: ([, behind, before]) => (behind ?? before)!,
+    },
     {
       field: 'current',
       pattern:
@@ -183,6 +189,12 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   receiver: [
     weight,
     voltageRange,
+    {
+      field: 'firmware-major',
+      pattern:
+        /\b(?:firmware|fw)\s*(?:v|ver\.?|version|:)?\s*(\d)(?:\.[\dx]+)*\b|\b(?:v|ver\.?|version)\s?(\d)(?:\.[\dx]+)*\s+(?:firmware|fw)\b/i,
+      as: ([, behind, before]) => (behind ?? before)!,
+    },
     {
       field: 'antenna-supplied',
       pattern: /\b(?:comes? with|includes?|supplied with|delivered with)\s+(?:\w+-?\s*){0,3}\bantenn[ae]?s?\b/i,

@@ -2,6 +2,7 @@
 import type { Field } from '../../vocabulary/field';
 import { labels, notOurs } from './labels';
 import { holdsFigure, readAs, type Written } from './read-value';
+import { isShopTalk } from './shop-talk';
 import { clausesOf, fold, type Pasted, plainSigns } from './text';
 
 /** Words of a page with what was read from them. */
@@ -9,10 +10,6 @@ export type Heard =
   | { readonly words: string; readonly value: Written }
   /** The label is known; whether the value was read is said by another. */
   | { readonly words: string; readonly labelled: true };
-
-/** What a page says about itself, the parcel and the price. */
-const ofTheShop =
-  /shipping|versand|livraison|exp[eé]di|env[ií]o|spedizione|wysyłk|in stock|auf lager|reviews?\b|return|[€$£]|\bsku\b|% off|warranty|garant|\bworking days|werktag|measure error/i;
 
 const figure = /(?<![\p{L}\d.])\d+(?:\.\d+)?\s*(?:g|mm|cm|m?a|m?v|m?ah|m?w|c|kv|s|[mg]hz|mω|µf|uf|awg)(?!\p{L})/iu;
 
@@ -25,7 +22,7 @@ export function unreadLines(
   const known = new Set(heard.filter((one) => 'labelled' in one).map(({ words }) => words));
   const out: { readonly text: string; readonly box: boolean }[] = [];
   for (const one of pasted) {
-    if (one.joined || ofTheShop.test(one.words)) continue;
+    if (one.joined || one.others || isShopTalk(one.words)) continue;
     if (one.key !== undefined && notOurs.some((label) => fold(label) === one.key)) continue;
     if (!/\d/.test(one.words) && !known.has(one.words)) continue;
     // A title says again what the list below it says; prose at the top is no title.

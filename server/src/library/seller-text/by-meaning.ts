@@ -1,0 +1,180 @@
+/** Reads fields from statements by what their words are about. Knows no word and no field by name beyond what the tables say. */
+import type { Field } from '../../vocabulary/field';
+import { no, yes } from './labels';
+import { type Way, waysOf } from './meanings';
+import { figuresIn, readAs, type Written } from './read-value';
+import type { Statement } from './statements';
+import { type About, aboutOf } from './stems';
+import { fold } from './text';
+
+interface Sought {
+  readonly path: string;
+  readonly key: string;
+  readonly field: Field;
+}
+
+export interface Meant<T extends Sought> {
+  readonly target: T;
+  readonly value: Written;
+  readonly words: string;
+}
+
+/** How sure a reading is: named by its label, by its own words, or by its unit alone. */
+const surest = ['label', 'words', 'unit'] as const;
+type Sure = (typeof surest)[number];
+
+/** Whatever stands beside it, such words mean another thing. */
+const elsewhere: readonly About[] = ['box', 'advice', 'thrust', 'flown', 'temperature', 'heat_shrink'];
+
+/** @returns what the statements say, the surest first and then in the order of the page */
+export function meantBy<T extends Sought>(
+  kind: string,
+  targets: readonly T[],
+  statements: readonly Statement[],
+): readonly Meant<T>[] {
+  const sought = targets
+    .map((target) => ({ target, ways: waysOf(kind, target.key) }))
+    .filter(({ ways }) => ways.length);
+  const found = new Map<Sure, Meant<T>[]>(surest.map((sure) => [sure, []]));
+  for (const statement of statements.flatMap(eachFigure)) {
+    const label = aboutOf(`${statement.label} ${statement.aside}`);
+    const own = aboutOf(statement.text);
+    for (const { target, ways } of sought) {
+      if (statement.uncut && !isOfWords(target.field)) continue;
+      const sure = howSure(ways, label, own, statement, target.field);
+      if (sure === undefined) continue;
+      const value = readFrom(kind, target, statement, sure, own);
+      if (value !== undefined) found.get(sure)!.push({ target, value, words: statement.words });
+    }
+  }
+  return surest.flatMap((sure) => found.get(sure)!);
+}
+
+const isOfWords = (field: Field): boolean => field.is === 'term' || (field.is === 'list' && field.of.is === 'term');
+
+function howSure(
+  ways: readonly Way[],
+  label: ReadonlySet<About>,
+  own: ReadonlySet<About>,
+  { text }: Statement,
+  field: Field,
+): Sure | undefined {
+  const all = new Set([...label, ...own]);
+  const isMeant = (about: ReadonlySet<About>, way: Way): boolean =>
+    way.must.every((one) => about.has(one)) && [...about].every((one) => way.may.has(one));
+  const naming = ways.filter(({ must }) => must.length > 0);
+  if (label.size > 0 && naming.some((way) => isMeant(label, way))) {
+    if (naming.some((way) => isMeant(all, way))) return 'label';
+    // What follows the figure only tells more of it.
+    if (
+      field.is !== 'list' &&
+      /^[^\p{L}\d]*(?:ca\.?|about|max\.?)?\s*\d/iu.test(text) &&
+      !elsewhere.some((one) => own.has(one))
+    )
+      return 'label';
+  }
+  if (naming.some((way) => isMeant(all, way))) return 'words';
+  if (own.size > 0 && naming.some((way) => isMeant(own, way)) && !elsewhere.some((one) => label.has(one)))
+    return 'words';
+  return ways.some((way) => way.must.length === 0 && isMeant(all, way)) ? 'unit' : undefined;
+}
+
+/** `55 A continuous / 65 A burst` holds two statements; the words stand behind the figures when it begins with one. */
+function eachFigure(statement: Statement): readonly Statement[] {
+  if (statement.uncut) return [statement];
+  const parts = [...statement.text.matchAll(/(?<![\p{L}\d.])\d+(?:\.\d+)?\s*(a|ma|g|c|w|db|dbi)(?![\p{L}\d])/giu)];
+  const units = new Set(parts.map(([, unit]) => unit!.toLowerCase()));
+  if (parts.length < 2 || units.size !== 1) return [statement];
+  // A range is one figure.
+  if (parts.some(({ 0: said, index }) => /^\s*(?:-|to\b|bis\b|à)\s*\d/.test(statement.text.slice(index + said.length))))
+    return [statement];
+  const leads = /^\W*\d/.test(statement.text);
+  const cuts = leads
+    ? parts.slice(1).map(({ index }) => index)
+    : parts.slice(0, -1).map(({ 0: said, index }) => index + said.length);
+  const edges = [0, ...cuts, statement.text.length];
+  return edges.slice(1).map((end, i) => {
+    const text = statement.text.slice(edges[i], end);
+    return { ...statement, text, whole: text };
+  });
+}
+
+/** What the words alone say of a field that holds no figure. */
+const saidByWords: Readonly<Record<string, string>> = { 'flight-controller.osd': 'analog' };
+
+/** Values that need what stands in brackets: a screw, a time, a second figure. */
+const wantsWhole: ReadonlySet<string> = new Set(['board-mount', 'motor-mount', 'short-current', 'size']);
+
+function readFrom(
+  kind: string,
+  { key, field }: Sought,
+  said: Statement,
+  sure: Sure,
+  own: ReadonlySet<About>,
+): Written | undefined {
+  const leaf = field.is === 'list' ? field.of : field;
+  const inWords = saidByWords[`${kind}.${key}`];
+  if (inWords !== undefined || (field.is === 'notation' && field.notation === 'flag'))
+    return sure === 'unit' ? undefined : mention(said, own, inWords ?? 'yes');
+  if (field.is === 'notation' && field.notation === 'count')
+    return sure === 'unit' ? undefined : /\d/.test(said.label) ? undefined : countIn(said.text);
+  // What stands behind the word is a name of its own.
+  if (field.is === 'text' && field.family === undefined)
+    return sure === 'label' && !/^target\b/i.test(said.whole) && /^[\p{L}\d][^:;]{1,39}$/u.test(said.whole)
+      ? said.whole
+      : undefined;
+  const text = leaf.is === 'notation' && wantsWhole.has(leaf.notation) ? said.whole : said.text;
+  const value = readAs({ key, field, text, aside: said.aside, labelled: sure !== 'unit' });
+  if (field.is === 'quantity' && sure !== 'label' && new Set(figuresIn(text, field)).size > 1) return undefined;
+  // `2.4G` is a band; only a label makes a capital letter grams.
+  if (field.is === 'quantity' && field.dimension === 'mass' && sure !== 'label' && /\d\s*G\b/.test(text))
+    return undefined;
+  if (field.is === 'list' && leaf.is === 'quantity' && sure === 'unit' && Array.isArray(value) && value.length < 2)
+    return undefined;
+  if (isBoardPattern(value) !== undefined && sure === 'unit') {
+    if (leaf.is === 'notation' && leaf.notation === 'size' && isBoardPattern(value)) return undefined;
+    if (leaf.is === 'notation' && leaf.notation === 'board-mount' && !isBoardPattern(value)) return undefined;
+  }
+  return value;
+}
+
+/** Whether two lengths alone are where the holes of a board are; the trade has few such squares. */
+function isBoardPattern(value: Written | undefined): boolean | undefined {
+  const first = Array.isArray(value) ? value[0] : value;
+  const sides = typeof first === 'string' ? /^([\d.]+)x([\d.]+)(?!x)/.exec(first) : null;
+  return sides ? sides[1] === sides[2] && /^(?:16|20|25|25\.5|26|26\.5|30|30\.5)$/.test(sides[1]!) : undefined;
+}
+
+function mention(said: Statement, own: ReadonlySet<About>, meant: string): string | undefined {
+  const text = fold(said.text);
+  if (no.test(text)) return meant === 'yes' && said.label !== '' ? 'no' : undefined;
+  if (own.has('without')) return undefined;
+  return yes.test(text) || text !== '' ? meant : undefined;
+}
+
+const numerals: readonly (readonly string[])[] = [
+  'one single ein eine einzeln un une uno una jeden jedna een um uma'.split(' '),
+  'two dual twin double bi zwei zweifach deux due dos dwa dwie dva dve twee dois duas'.split(' '),
+  'three triple tri drei dreifach trois tre tres trzy trojj troj tri drie'.split(' '),
+  'four quad quadruple vier quatre quattro cuatro cztery ctyri quatro'.split(' '),
+  'five penta funf cinq cinque cinco piec pet vijf'.split(' '),
+  'six hexa sechs sei seis szesc sest zes'.split(' '),
+  'seven sieben sept sette siete siedem sedm zeven sete'.split(' '),
+  'eight octa acht huit otto ocho osiem osm oito'.split(' '),
+];
+
+/** The one bare number, in digits or in a word. */
+export function countIn(text: string): string | undefined {
+  const folded = fold(text);
+  const digits = [...folded.matchAll(/(?<![a-z\d.])(\d{1,3})(?![\d.])(?=\s*x?(?:$|[\s,)/-](?!\d)))/g)].map(
+    ([, one]) => one!,
+  );
+  const first = [...new Set(digits)];
+  if (first.length > 0) return first.length === 1 ? first[0] : undefined;
+  const at = numerals.findIndex((words) =>
+    new RegExp(
+      `(?<![a-z])(?:${words.join('|')})(?![a-z])|(?<![a-z])(?:${words.join('|')})(?=-?(?:blad|blatt|blatt|pale|pala|lop|list))`,
+    ).test(folded),
+  );
+  return at < 0 ? undefined : String(at + 1);
+}

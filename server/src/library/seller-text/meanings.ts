@@ -1,0 +1,196 @@
+/** What the words beside a value are about when it is the value of a field; the one place to say so for a field. Knows no word of a page. */
+import type { About } from './stems';
+
+/**
+ * By `kind.field` or, for all kinds, by field; ways of saying it parted by `|`. Each names what the words must be about
+ * and, with `?`, what they may be about besides. Words about anything else are about another thing, so that nothing is
+ * read. A way that only has `?` means that the unit or the word itself tells the field.
+ */
+const ways: Readonly<Record<string, string>> = {
+  weight: 'weight size? wire? antenna? screw? connector? pieces? standoff? | wire? antenna? screw? pieces?',
+  outside:
+    'size length? width? height? thickness? plate? weight? wire? connector? together? | length width height? thickness? | length? width? height? thickness? plate?',
+  supply:
+    'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage?',
+  current: 'draw current? voltage? most? power? supply? | current draw? supply? voltage? most? | draw? current?',
+  sensitivity: 'sensitivity? most? link? frequency?',
+  gain: 'gain? antenna? most?',
+  hole: 'hole diameter? size? mount? grommet? thread? pattern? screw? thickness?',
+  grommets: 'grommet together? supplied? pieces? mount? hole? screw? thread?',
+
+  'frame.wheelbase': 'wheelbase motor? pattern? steep? size? shaft? diameter?',
+  'frame.geometry': 'geometry arm? sort?',
+  'frame.largest-propeller': 'prop most? size? diameter? advice? together?',
+  'frame.arm-thickness': 'arm thickness? plate? material?',
+  'frame.arm-width': 'arm width',
+  'frame.material': 'material plate? arm?',
+  'frame.motor-mounts': 'motor mount? hole? pattern? size? screw? thread? arm? pieces? wheelbase?',
+  'frame.stack-mounts':
+    'stack mount? hole? pattern? size? screw? middle? thread? esc? | middle mount? hole? pattern? size? screw? thread? | mount hole? pattern? size? screw? thread? | hole pattern? screw? thread?',
+  'frame.rear-mounts':
+    'rear mount? hole? pattern? size? screw? stack? vtx? thread? | vtx mount? hole? pattern? size? screw? stack? thread?',
+  'frame.stack-height': 'stack height free? middle? most? plate? | free height stack? middle? plate?',
+  'frame.camera-widths': 'camera width? mount? size? plate? advice? small_class? together?',
+  'frame.strap-width': 'strap width? hole? cells? size?',
+  'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness?',
+  'frame.gps-mount': 'gps mount?',
+  'frame.battery-side': 'cells mount? plate? strap?',
+
+  'motor.kv': 'motor? cells?',
+  'motor.stator': 'stator size?',
+  'motor.cells':
+    'cells voltage? supply? input? most? advice? continuous? pieces? | voltage supply? input? continuous? most? frequency? advice? | input supply? | supply',
+  'motor.mount':
+    'mount hole? pattern? screw? thread? size? | hole pattern? screw? thread? size? mount? | pattern screw? thread? plate?',
+  'motor.thread-depth': 'depth screw? thread? hole? most? mount? length? | screw length most mount?',
+  'motor.shaft': 'shaft diameter? prop? thread? size? nut? mount?',
+  'motor.shaft-length': 'shaft length prop? thread? most? together? | shaft height prop? thread?',
+  'motor.resistance': 'resistance? free? motor?',
+  'motor.no-load-current': 'idle current? voltage? draw? continuous?',
+  'motor.peak-current':
+    'current most continuous? burst? draw? voltage? motor? | current burst most? continuous? draw? | burst most? continuous? time? | most continuous? burst?',
+  'motor.peak-power': 'power most? continuous? burst? output? | most? burst? continuous?',
+  'motor.wire': 'wire? gauge? length? size? pieces?',
+  'motor.wire-length': 'wire length? gauge? size? pieces? together?',
+  'motor.~stator-diameter': 'stator diameter size?',
+  'motor.~stator-height': 'stator height size? | stator thickness | stator length',
+
+  'propeller.hub-thickness': 'hub thickness? height? depth? length? size? middle?',
+  'propeller.bore':
+    'hole hub? shaft? diameter? mount? middle? size? free? prop? motor? | shaft diameter? hub? hole? size? advice? motor? | hub free diameter?',
+  'propeller.pieces': 'pieces prop? box? together? capacity?',
+  'propeller.rotation': 'rotation? pieces? prop? pair? motor?',
+  'propeller.~diameter': 'diameter size? length? prop?',
+  'propeller.~pitch': 'steep size? blade? prop?',
+  'propeller.~blades': 'blade pieces? prop?',
+
+  'esc.cells':
+    'cells voltage? supply? input? continuous? most? advice? | voltage input? supply? continuous? frequency? | input supply? power? | supply input?',
+  'esc.current':
+    'current continuous? motor? channel? pieces? | continuous current? motor? channel? pieces? discharge? | continuous? motor? channel? pieces? esc?',
+  'esc.burst':
+    'burst current? most? motor? channel? time? pieces? discharge? | current most motor? channel? burst? time? | most motor? channel? burst?',
+  'esc.channels': 'channel motor? output?',
+  'esc.mount':
+    'mount hole? pattern? screw? size? thread? grommet? | hole pattern? screw? size? thread? grommet? | pattern screw? thread? | screw? thread? grommet?',
+  'esc.telemetry': 'telemetry wire? esc? control? together?',
+  'esc.bidirectional': 'both_ways control? telemetry?',
+  'esc.current-sensor': 'sensor current together? continuous? | sensor scale?',
+  'esc.sensor-scale': 'scale current? sensor?',
+  'esc.regulators': 'bec output? voltage? current? supply? burst? most? continuous?',
+  'esc.controller-socket': 'connector stack | connector esc? wire? pieces? together?',
+  'esc.protocols': 'control? standard? input? both_ways? motor? esc? together? most?',
+  'esc.capacitor-supplied': 'capacitor supplied',
+  'esc.firmware': 'firmware',
+
+  'flight-controller.mcu': 'control?',
+  'flight-controller.input':
+    'cells voltage? supply? input? continuous? most? | voltage input? supply? continuous? frequency? | input supply? power? cells? | supply input? cells?',
+  'flight-controller.mount':
+    'mount hole? pattern? screw? size? thread? grommet? | hole pattern? screw? size? thread? grommet? | pattern screw? thread? | screw? thread? grommet?',
+  'flight-controller.regulators':
+    'bec output? voltage? current? supply? burst? most? continuous? together? | output voltage? current? supply? bec? | output?',
+  'flight-controller.motor-outputs': 'motor output? pads? channel? control? together? | output motor? control?',
+  'flight-controller.osd': 'osd together? digital? control? sort? camera?',
+  'flight-controller.i2c': 'i2c pads? baro? compass? gps? together? uart?',
+  'flight-controller.led-pad':
+    'led_strip led? pads? output? buzzer? strap? control? connector? | led pads output? buzzer? control?',
+  'flight-controller.buzzer-pads': 'buzzer pads? output? led? together? wire?',
+  'flight-controller.usb': 'usb connector? sort? together?',
+  'flight-controller.log-storage': 'memory? capacity? together? osd? size?',
+  'flight-controller.camera-pads': 'camera pads vtx? output?',
+  'flight-controller.esc-socket': 'connector esc wire? pieces? together? | connector wire? pieces? esc? together?',
+  'flight-controller.protocols': 'control? motor? esc? output? together? both_ways?',
+  'flight-controller.firmware': 'firmware',
+  'flight-controller.bidirectional': 'both_ways control? telemetry?',
+
+  'camera.width': 'width size? camera? small_class? | small_class size? camera? width? mount?',
+  'camera.standard': 'standard? output? control? ratio?',
+  'camera.ratio': 'ratio? standard? size? control?',
+  'camera.overlay': 'osd together? control? sort? camera?',
+  'camera.system': 'standard? output? camera? resolution? ratio?',
+
+  'video-transmitter.levels': 'power output? channel? | output power? | power? output?',
+  'video-transmitter.draw': 'draw power? current? most? voltage? supply? input?',
+  'video-transmitter.mount':
+    'mount hole? pattern? screw? size? thread? | hole pattern? screw? size? thread? | pattern screw? | screw? thread? grommet?',
+  'video-transmitter.camera-supply':
+    'camera output? supply? bec? voltage? current? most? together? | output bec? voltage? current? supply? most? | bec output? voltage?',
+  'video-transmitter.pit-mode': 'pit control? together?',
+  'video-transmitter.system': 'standard? vtx? frequency? output?',
+  'antenna-plug': 'antenna connector? sort? rear? output? | connector sort? | ',
+
+  'video-antenna.plug': 'connector? antenna? sort? wire? together? length? without?',
+  'video-antenna.polarisation': 'polar? antenna?',
+  'video-antenna.band': 'frequency supply? most? continuous? antenna? | supply?',
+  'video-antenna.length':
+    'length together? antenna? wire? connector? size? | size wire together connector? | size together length?',
+  'video-antenna.axial-ratio': 'axial? ratio?',
+
+  'receiver.link': 'link control? sort?',
+  'receiver.band': 'frequency? link? antenna? supply?',
+  'receiver.protocols': 'control? output? uart? supply? standard? link? pads? telemetry?',
+  'receiver.telemetry-power': 'telemetry power? output? most? link? | power output? most? link? | output? power? most?',
+  'receiver.antenna-supplied': 'antenna supplied pieces? length?',
+  'receiver.antennas': 'antenna together? pieces? supplied?',
+
+  'battery.capacity': 'capacity? cells? discharge?',
+  'battery.cells': 'cells? voltage? continuous? sort? capacity? chemistry?',
+  'battery.chemistry': 'chemistry? sort? cells?',
+  'battery.discharge':
+    'discharge continuous? current? power? output? | continuous current? | continuous? current? cells?',
+  'battery.burst-discharge':
+    'burst discharge? current? most? time? continuous? | discharge most current? burst? | most discharge?',
+  'battery.charge-limit': 'charge most? current? continuous? advice? power? burst?',
+  'battery.plug':
+    'connector sort? discharge? output? middle? power? current? most? wire? together? supply? cells? | wire? sort?',
+  'battery.balance-pins': 'balance connector? wire?',
+  'battery.wire': 'wire? gauge? discharge? middle? size? connector? power? current? together? length?',
+  'battery.energy': 'energy? capacity? cells?',
+  'battery.cell-resistance': 'resistance cells free?',
+
+  'capacitor.capacitance': 'capacity? capacitor? continuous?',
+  'capacitor.outside':
+    'size length? diameter? height? geometry? capacitor? together? | geometry? diameter? height? length?',
+  'capacitor.voltage': 'voltage? most? supply? continuous? capacitor?',
+  'capacitor.leads': 'leg length? wire? size? together? | wire length? leg?',
+  'capacitor.~diameter': 'diameter size? | thickness size? ',
+  'capacitor.~height': 'height size? without? leg? | length size?',
+
+  'gps.compass': 'compass together? control?',
+  'battery-lead.plug': 'connector sort? | wire?',
+  'battery-lead.wire': 'wire? gauge? size? length? connector?',
+  'battery-lead.length': 'wire length? gauge? | length wire?',
+};
+
+export interface Way {
+  readonly must: readonly About[];
+  readonly may: ReadonlySet<About>;
+}
+
+/** What the thing itself is called, and words that leave any meaning alone. */
+const itself: Readonly<Record<string, readonly About[]>> = {
+  motor: ['motor'],
+  propeller: ['prop'],
+  esc: ['esc'],
+  'flight-controller': ['stack'],
+  camera: ['camera'],
+  'video-transmitter': ['vtx'],
+  'video-antenna': ['antenna'],
+  receiver: ['link'],
+  battery: ['cells'],
+  capacitor: ['capacitor'],
+};
+const neutral: readonly About[] = ['sort', 'without', 'together'];
+
+export function waysOf(kind: string, key: string): readonly Way[] {
+  const said = ways[`${kind}.${key}`] ?? ways[key];
+  if (said === undefined) return [];
+  return said.split('|').map((way) => {
+    const all = way.trim().split(/\s+/).filter(Boolean);
+    const names = (optional: boolean): About[] =>
+      all.filter((one) => one.endsWith('?') === optional).map((one) => one.replace('?', '') as About);
+    const must = names(false);
+    return { must, may: new Set([...must, ...names(true), ...(itself[kind] ?? []), ...neutral]) };
+  });
+}
