@@ -50,7 +50,8 @@ export function meantBy<T extends Sought>(
   return surest.flatMap((sure) => found.get(sure)!);
 }
 
-const isOfWords = (field: Field): boolean => field.is === 'term' || (field.is === 'list' && field.of.is === 'term');
+const isOfWords = (field: Field): boolean =>
+  field.is === 'term' || field.is === 'map' || (field.is === 'list' && field.of.is === 'term');
 
 function howSure(
   ways: readonly Way[],
@@ -127,10 +128,13 @@ function readFrom(
   const value = readAs({ key, field, text, aside: said.aside, labelled: sure !== 'unit' });
   if (field.is === 'quantity' && sure !== 'label' && new Set(figuresIn(text, field)).size > 1) return undefined;
   // `2.4G` is a band; only a label makes a capital letter grams.
-  if (field.is === 'quantity' && field.dimension === 'mass' && sure !== 'label' && /\d\s*G\b/.test(text))
+  if (field.is === 'quantity' && field.dimension === 'mass' && sure === 'unit' && /\d\s*G\b/.test(text))
     return undefined;
   if (field.is === 'list' && leaf.is === 'quantity' && sure === 'unit' && Array.isArray(value) && value.length < 2)
     return undefined;
+  // The word alone may be about either of two things.
+  const subject = key === 'ratio' ? /\d:\d/ : /\b(?:pal|ntsc)\b/i;
+  if (value === 'switchable' && sure !== 'label' && !subject.test(text)) return undefined;
   if (isBoardPattern(value) !== undefined && sure === 'unit') {
     if (leaf.is === 'notation' && leaf.notation === 'size' && isBoardPattern(value)) return undefined;
     if (leaf.is === 'notation' && leaf.notation === 'board-mount' && !isBoardPattern(value)) return undefined;

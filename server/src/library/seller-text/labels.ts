@@ -1791,6 +1791,12 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
     LHCP: /left.?hand|linksdrehend|gauche|sinistra|izquierda|lewoskretn/,
     linear: /linear|lineare|lineaire|liniow/,
   },
+  control: {
+    'one-wire 4800':
+      /(?:one|single|1|ein|un|um|uno|jed\w*|een)[ -]?(?:wire|draht|fil|fio|hilo|filo|przewod\w*|vodic\w*|draad\w*)\D{0,14}4800/,
+    'one-wire 9600':
+      /(?:one|single|1|ein|un|um|uno|jed\w*|een)[ -]?(?:wire|draht|fil|fio|hilo|filo|przewod\w*|vodic\w*|draad\w*)\D{0,14}9600/,
+  },
   type: { '4-in-1': /4.?(?:in|en|w).?(?:1|uno|un)\b/ },
   system: { analog: /analog|\bcvbs\b/ },
   'battery-side': {

@@ -23,20 +23,22 @@ const ways: Readonly<Record<string, string>> = {
   'frame.largest-propeller': 'prop most? size? diameter? advice? together?',
   'frame.arm-thickness': 'arm thickness? plate? material?',
   'frame.arm-width': 'arm width',
-  'frame.material': 'material plate? arm?',
+  'frame.material': 'material plate? arm? | plate? arm? thickness?',
   'frame.motor-mounts': 'motor mount? hole? pattern? size? screw? thread? arm? pieces? wheelbase?',
   'frame.stack-mounts':
-    'stack mount? hole? pattern? size? screw? middle? thread? esc? | middle mount? hole? pattern? size? screw? thread? | mount hole? pattern? size? screw? thread? | hole pattern? screw? thread?',
+    'stack mount? hole? pattern? size? screw? middle? thread? esc? | middle mount? hole? pattern? size? screw? thread? | mount hole? pattern? size? screw? thread? | hole pattern? screw? thread? | pattern screw? thread?',
   'frame.rear-mounts':
     'rear mount? hole? pattern? size? screw? stack? vtx? thread? | vtx mount? hole? pattern? size? screw? stack? thread?',
   'frame.stack-height': 'stack height free? middle? most? plate? | free height stack? middle? plate?',
   'frame.camera-widths': 'camera width? mount? size? plate? advice? small_class? together?',
   'frame.strap-width': 'strap width? hole? cells? size?',
   'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness?',
-  'frame.gps-mount': 'gps mount?',
+  'frame.gps-mount': 'gps mount rear? | gps mount?',
   'frame.battery-side': 'cells mount? plate? strap?',
 
   'motor.kv': 'motor? cells?',
+  '~screw':
+    'thread depth? most? hole? screw? size? mount? | hole screw? size? diameter? grommet? thread? pattern? | mount screw? | grommet hole? supplied? | screw mount?',
   'motor.stator': 'stator size?',
   'motor.cells':
     'cells voltage? supply? input? most? advice? continuous? pieces? | voltage supply? input? continuous? most? frequency? advice? | input supply? | supply',
@@ -101,12 +103,14 @@ const ways: Readonly<Record<string, string>> = {
   'flight-controller.camera-pads': 'camera pads vtx? output?',
   'flight-controller.esc-socket': 'connector esc wire? pieces? together? | connector wire? pieces? esc? together?',
   'flight-controller.protocols': 'control? motor? esc? output? together? both_ways?',
+  'flight-controller.voltage-sense': 'measuring voltage cells? size?',
   'flight-controller.firmware': 'firmware',
   'flight-controller.bidirectional': 'both_ways control? telemetry?',
 
   'camera.width': 'width size? camera? small_class? | small_class size? camera? width? mount?',
   'camera.standard': 'standard? output? control? ratio?',
   'camera.ratio': 'ratio? standard? size? control?',
+  'camera.socket': 'connector wire?',
   'camera.overlay': 'osd together? control? sort? camera?',
   'camera.system': 'standard? output? camera? resolution? ratio?',
 
@@ -116,6 +120,7 @@ const ways: Readonly<Record<string, string>> = {
     'mount hole? pattern? screw? size? thread? | hole pattern? screw? size? thread? | pattern screw? | screw? thread? grommet?',
   'video-transmitter.camera-supply':
     'camera output? supply? bec? voltage? current? most? together? | output bec? voltage? current? supply? most? | bec output? voltage?',
+  'video-transmitter.control': 'control wire? vtx?',
   'video-transmitter.pit-mode': 'pit control? together?',
   'video-transmitter.system': 'standard? vtx? frequency? output?',
   'antenna-plug': 'antenna connector? sort? rear? output? | connector sort? | ',
@@ -141,9 +146,10 @@ const ways: Readonly<Record<string, string>> = {
     'discharge continuous? current? power? output? | continuous current? | continuous? current? cells?',
   'battery.burst-discharge':
     'burst discharge? current? most? time? continuous? | discharge most current? burst? | most discharge?',
-  'battery.charge-limit': 'charge most? current? continuous? advice? power? burst?',
+  'battery.charge-limit': 'charge most? current? continuous? power? burst?',
   'battery.plug':
     'connector sort? discharge? output? middle? power? current? most? wire? together? supply? cells? | wire? sort?',
+  'battery.landing-voltage': 'cells least voltage? discharge?',
   'battery.balance-pins': 'balance connector? wire?',
   'battery.wire': 'wire? gauge? discharge? middle? size? connector? power? current? together? length?',
   'battery.energy': 'energy? capacity? cells?',

@@ -3,6 +3,7 @@ import { readers } from '../../text/notation';
 import { readQuantity } from '../../text/quantity';
 import type { Field, MapField } from '../../vocabulary/field';
 import { partsField } from '../../vocabulary/generated/fields';
+import { assemble, pieceFields, piecesOf } from './assemble';
 import { meantBy } from './by-meaning';
 import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
 import { readAs, type Written } from './read-value';
@@ -199,7 +200,9 @@ function collect(
   const statements = pasted.filter((one) => !one.box).flatMap(statementsOf);
   for (const { target, value, words } of meantBy(kind, targets, statements)) {
     const known = found.get(prefix + target.path);
-    if (!known || (target.field.is === 'table' && isApart(known.value, value))) take(target, value, words);
+    // A half that is named twice is told apart from one that is named once.
+    if (!known || target.key.startsWith('~') || (target.field.is === 'table' && isApart(known.value, value)))
+      take(target, value, words);
   }
   assemble(kind, prefix, found);
 }
@@ -267,9 +270,16 @@ function inClause(
       if (!target.labels.includes(hit.label)) continue;
       // A plain yes or a bare number is only meant behind its own label.
       const labelled = /^(?:of |is |von |de |di )?\S/.test(behind) && behind !== '' && sentence;
-      take(target, read(target, behind, '', labelled) ?? read(target, before, '', /\d\s*$/.test(before)));
+      const ahead = target.field.is === 'quantity' ? lastFigure(before) : before;
+      take(target, read(target, behind, '', labelled) ?? read(target, ahead, '', /\d\s*$/.test(before)));
     }
   });
+}
+
+/** `130C / 260C burst`: the figure right before the label is its own, unless it ends a range. */
+function lastFigure(before: string): string {
+  const last = /(?<![\d.])\d+(?:\.\d+)?[^\d]*$/.exec(before);
+  return last && !/(?:[-–—~]|\b(?:to|bis|a))\s*$/.test(before.slice(0, last.index)) ? last[0] : before;
 }
 
 function indexOfWord(text: string, word: string): number {
@@ -277,23 +287,6 @@ function indexOfWord(text: string, word: string): number {
     if (!/[a-z0-9]/.test(text[at - 1] ?? ' ') && !/[a-z0-9]/.test(text[at + word.length] ?? ' ')) return at;
   return -1;
 }
-
-/** Halves of one field that pages name apart, by kind; put together by `assemble`. */
-const pieces: Readonly<Record<string, readonly (readonly [key: string, dimension: 'length' | 'count'])[]>> = {
-  propeller: [
-    ['~diameter', 'length'],
-    ['~pitch', 'length'],
-    ['~blades', 'count'],
-  ],
-  capacitor: [
-    ['~diameter', 'length'],
-    ['~height', 'length'],
-  ],
-  motor: [
-    ['~stator-diameter', 'length'],
-    ['~stator-height', 'length'],
-  ],
-};
 
 function targetsOf(kind: string, table: MapField): readonly Target[] {
   const named = (key: string): readonly string[] => (labels[`${kind}.${key}`] ?? labels[key] ?? []).map(fold);
@@ -307,56 +300,10 @@ function targetsOf(kind: string, table: MapField): readonly Target[] {
         labels: [...new Set([...named(key), fold(key.replaceAll('-', ' '))])],
       }),
     );
-  const length: Field = { is: 'quantity', about: { description: '' }, dimension: 'length' };
-  const count: Field = { is: 'notation', about: { description: '' }, notation: 'count' };
-  const halves = (pieces[kind] ?? []).map(
-    ([key, is]): Target => ({ path: key, key, field: is === 'count' ? count : length, labels: named(key) }),
+  const halves = piecesOf(kind).map(
+    ([key, is]): Target => ({ path: key, key, field: pieceFields[is], labels: named(key) }),
   );
   return [...own, ...halves];
-}
-
-/** What was named piece by piece makes one field when all of it is there. */
-function assemble(kind: string, prefix: string, found: Map<string, Proposal>): void {
-  if (kind === 'capacitor') roundOff(`${prefix}outside`, found);
-  const all = (pieces[kind] ?? []).map(([key]) => found.get(prefix + key));
-  for (const [key] of pieces[kind] ?? []) found.delete(prefix + key);
-  const known = all.filter((one) => one !== undefined);
-  if (all.length === 0 || known.length < all.length) return;
-  const metres = (at: number): number => {
-    const read = readQuantity(String(known[at]?.value), 'length');
-    return read.ok ? read.value : Number.NaN;
-  };
-  const words = [...new Set(known.map((one) => one.words))].join(' / ');
-  const put = (
-    field: 'size' | 'stator' | 'outside',
-    notation: 'propeller-size' | 'stator' | 'size',
-    value: string,
-  ): void => {
-    const path = prefix + field;
-    if (!found.has(path) && readers[notation](value).ok) found.set(path, { path, value, words });
-  };
-  if (kind === 'propeller') {
-    const [diameter, pitch] = [0, 1].map((at) => Number((metres(at) / 0.0254).toFixed(2)));
-    put('size', 'propeller-size', `${diameter}x${pitch}x${known[2]?.value}`);
-  }
-  if (kind === 'capacitor') {
-    const [across, high] = [0, 1].map((at) => Number((metres(at) * 1000).toFixed(2)));
-    if (across! < high!) put('outside', 'size', `${across}x${across}x${high} mm`);
-  }
-  if (kind === 'motor') {
-    const [across, high] = [0, 1].map((at) => Number((metres(at) * 1000).toFixed(2)));
-    const two = (digits: number | undefined): string => String(digits).replace(/^\d(?=\.|$)/, '0$&');
-    put('stator', 'stator', `${two(across)}${two(high)}`);
-  }
-}
-
-/** A round can is told by how wide and how long it is. */
-function roundOff(path: string, found: Map<string, Proposal>): void {
-  const known = found.get(path);
-  const two = typeof known?.value === 'string' ? /^([\d.]+)x([\d.]+) mm$/.exec(known.value) : null;
-  if (!known || !two) return;
-  const [across, long] = [two[1]!, two[2]!].sort((a, b) => Number(a) - Number(b));
-  found.set(path, { ...known, value: `${across}x${across}x${long} mm` });
 }
 
 function placeOf(table: MapField, path: string): number {

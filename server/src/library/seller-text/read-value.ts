@@ -36,7 +36,7 @@ function oneOf(said: Said, text: string): string | undefined {
   const { field } = said;
   if (field.is === 'quantity') return quantitiesIn(text, field, said)[0];
   if (field.is === 'term') return termsIn(said.key, field, text)[0];
-  if (field.is === 'text') return sayingOf(said.key, text) ?? familyIn(said, text);
+  if (field.is === 'text') return sayingOf(said.key, text) ?? addressIn(said.key, text) ?? familyIn(said, text);
   if (field.is !== 'notation') return undefined;
   const found = notationIn(field.notation, text, said);
   return found !== undefined && readers[field.notation](found).ok ? found : undefined;
@@ -64,7 +64,10 @@ const andWord = '(?:and|und|et|y|e|i|oraz|ou|or)';
 /** No two parts of it can take the same space, or a long list without a unit would be tried in every way. */
 const listSign = String.raw`(?:\s*[/|,&]\s*(?:${andWord}\s+)?|\s+${andWord}\s+)`;
 const between = new RegExp(listSign);
-const severalOfOne = new RegExp(String.raw`(?<![\d.])(\d+(?:${listSign}\d+){1,15})\s*(mW|W|mm)\b`, 'gi');
+const severalOfOne = new RegExp(
+  String.raw`(?<![\d.])(\d+(?:\.\d+)?(?:${listSign}\d+(?:\.\d+)?){1,15})\s*(mW|W|mm|MHz|GHz)\b`,
+  'gi',
+);
 
 /** `25/200/400 mW` means a unit each, `DShot150 / 300` a name each. */
 function spread(text: string): string {
@@ -193,6 +196,10 @@ const bandNames = (folded: string): string =>
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
+/** An address on the bus stands as the chip's makers write it. */
+const addressIn = (key: string, text: string): string | undefined =>
+  key.endsWith('-address') ? /0x[0-9a-f]{2}\b/i.exec(text)?.[0] : undefined;
+
 /** The name of a family, when it is one word that stands behind its label alone. */
 function familyIn({ field, labelled }: Said, text: string): string | undefined {
   if (field.is !== 'text' || field.family === undefined || !labelled) return undefined;
@@ -203,6 +210,9 @@ function familyIn({ field, labelled }: Said, text: string): string | undefined {
 
 function rail(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
   const pair = pairsIn(text)[0];
+  const alone = [...text.matchAll(/(?<![\d.])(\d+(?:\.\d+)?)\s*V\b/gi)];
+  if (!pair && alone.length === 1 && fields.voltage && !/\d\s*(?:-|to|bis|à)\s*\d/.test(text))
+    return { voltage: `${alone[0]![1]} V` };
   return pair && fields.voltage ? { voltage: `${pair[0]} V`, current: pair[1] } : undefined;
 }
 
@@ -221,9 +231,10 @@ const pairsIn = (text: string): readonly (readonly [string, string])[] =>
 
 /** `8-pin JST-SH 1.0 mm`; both the family and the number of contacts must be there. */
 function socketIn(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
-  const contacts = /(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|pines|poli|contacts|styk\w*)\b/i.exec(
-    text,
-  )?.[1];
+  const contacts =
+    /(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|points|pines|poli|poles|contacts|polos|pinos|styk\w*|pin[ůy]|kolík\w*)\b/i.exec(
+      text,
+    )?.[1];
   const family = /\b(SH|GH|PH|XH|ZH)\b/i.exec(text)?.[1]?.toUpperCase();
   const terms = fields.series?.is === 'term' ? fields.series.terms.map(({ term }) => term) : [];
   const series = family && terms.find((term) => term.startsWith(`${family} `));
@@ -300,10 +311,16 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
       );
     case 'size':
       // Another order than length, width, height is not ours to turn round.
-      if (/^\s*(?:w|b|h|t|d)\b/i.test(aside) || /^\s*[hwbdt]\s*x/i.test(aside)) return undefined;
-      return get(
-        /(?<![\d.])(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*(?:mm)?(?:\s*x\s*(\d+(?:\.\d+)?))?\s*mm/i,
-        ([, a, b, c]) => `${a}x${b}${c ? `x${c}` : ''} mm`,
+      if (/^\s*(?:(?:w|b|h|t|d)\b|dia)/i.test(aside) || /^\s*[hwbdt]\s*x/i.test(aside)) return undefined;
+      return (
+        get(
+          /[øφ⌀]\s*(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*mm(?!\s*x)/i,
+          ([, across, high]) => `${across}x${across}x${high} mm`,
+        ) ??
+        get(
+          /(?<![\d.])(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*(?:mm)?(?:\s*x\s*(\d+(?:\.\d+)?))?\s*mm/i,
+          ([, a, b, c]) => `${a}x${b}${c ? `x${c}` : ''} mm`,
+        )
       );
     case 'propeller-size':
       return get(
@@ -311,7 +328,12 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
         ([, a, b, c]) => `${a}x${b}x${c}`,
       );
     case 'count':
-      return labelled ? get(/(?<![\d.])(\d{1,3})(?![\d.])/, ([, n]) => n) : undefined;
+      return labelled
+        ? get(
+            /(?<![\d.\p{L}]|\dx\s?)(\d{1,3})(?![\d.]|\s?x\s?\d|\s*(?:mm|v|a|ma|g|c|mw|w|s|k?hz|awg)(?!\p{L}))/iu,
+            ([, n]) => n,
+          )
+        : undefined;
     case 'flag': {
       const folded = fold(text);
       return !labelled ? undefined : no.test(folded) ? 'no' : yes.test(folded) ? 'yes' : undefined;

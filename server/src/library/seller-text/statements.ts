@@ -17,7 +17,7 @@ export interface Statement {
 }
 
 const joint =
-  /[.;!?]\s+|,\s+|\s*[|•·;]\s*|\s+[/–—-]\s+|\s+\+\s+|\s+(?:and|und|et|y|e|i|en|oraz|sowie|u|plus|while|but|or|oder|ou|o|lub|of|nebo|avec|mit|with|con)\s+/gi;
+  /(?<!\b(?:max|min|ca|dia|incl|inkl|approx|maks|typ|env|resp|no|nr))[.]\s+|[;!?]\s+|,\s+|\s*[|•·;]\s*|\s+[/–—-]\s+|\s+\+\s+|\s+(?:and|und|et|y|e|i|en|oraz|sowie|u|plus|while|but|or|oder|ou|o|lub|nebo)\s+/gi;
 
 /** `25, 200` and `19 mm or 20 mm` are one list; `78 mm, 215 g` is none. */
 const figureAtEnd = /(?<![\p{L}\d])\d+(?:\.\d+)?\s*("|[a-zµμω%]{0,4})$/iu;
@@ -76,7 +76,15 @@ function statementsIn(said: string, label: string, aside: string, words: string)
   const pieces = piecesOf(text);
   const uncut: readonly Statement[] =
     pieces.length > 1 && text.length <= longestUncut ? [{ label, text, whole: text, aside, uncut: true, words }] : [];
-  return [...uncut, ...pieces.flatMap((piece) => cutPiece(piece, label, aside, words))];
+  return [
+    ...uncut,
+    ...pieces.flatMap((piece, i) => {
+      // `both patterns, 20x20 and 30.5x30.5`: figures without a word of their own stand under the words before them.
+      const before = pieces[i - 1];
+      const under = label === '' && before && !/\d/.test(before) && !/\p{L}{3}/u.test(piece) ? before : label;
+      return cutPiece(piece, under, aside, words);
+    }),
+  ];
 }
 
 /** A label is a few words without a figure; what stands before a sign otherwise is a statement of its own. */

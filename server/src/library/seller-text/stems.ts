@@ -18,7 +18,7 @@ const words = {
   thickness: 'thick -dick -starke. epaiss grosor espesor grueso spess spesor dikte. dik. grub tloust tlust',
   diameter: 'diam dia. -durchmesser ø φ ⌀ srednic prumer doorsnede',
   depth: 'depth deep. -tief profond profund diept diep. glebok hloub',
-  hole: 'hole holes -loch lochbild -bohrung bohrbild trou percage perce. alesage agujero taladr orificio foro. fori. foratura furo furacao gat. gaten. otwor dira. diry. otvor bore. bores.',
+  hole: 'hole -loch lochbild -bohrung bohrbild trou percage perce. alesage agujero taladr orificio foro. fori. foratura furo furacao gat. gaten. otwor dira. diry. otvor bore. bores.',
   pattern:
     'pattern spacing -abstand -bild. -raster -kreis. entraxe patron separaci interass rozstaw roztec padrao distanc distanz -afstand patroon grid. pitch_of_holes espacement schemat schema',
   mount:
@@ -27,7 +27,7 @@ const words = {
   stack:
     'stack fc. flight_control flugsteuer electronic elektronik controller. pila. torre. stos. controladora controleur_de_vol',
   middle: 'mitte. mittel center centre middle main. haupt central centro medio. medi. srodk stred',
-  free: 'lichte. clearance free. inner. inside. innen -innen libre interior interieur intern. interne intern utile. swiatlo wewn vnitr',
+  free: 'lichte. clear. clearance free. inner. inside. innen -innen libre interior interieur intern. interne intern utile. swiatlo wewn vnitr',
   together:
     'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met.',
   rear: 'rear back. aft. hint arriere traser posterior tyl. tylny tylne zadni achter',
@@ -57,7 +57,6 @@ const words = {
   hub: 'hub. hubs. -nabe. -naben nabe naben moyeu buje. cubo. mozzo naaf piast naboj nucleo',
   shaft:
     'shaft -welle. -wellen welle. wellen arbre axe. eje. ejes. albero eixo. wal. walu. waly os. osi. osie hridel axle. axel',
-  depth_of_screw: 'screw_depth schraubtiefe schraubentiefe thread_depth gewindetiefe einschraubtiefe',
   screw:
     'screw schraub -schraube vis. visser visserie tornill vite. viti. parafus schroef sroub srub wkret bout. bouten bolt',
   nut: 'nut. nuts. mutter ecrou tuerca dado. porca moer. nakret matic',
@@ -151,6 +150,9 @@ const words = {
     'thrust pull. schub -schub poussee empuje spinta ciag. trakce stuwkracht tah. draagkracht throttle efficien g/w',
   flown: 'takeoff take-off take_off auw. flying_weight fluggewicht abfluggewicht all-up en_ordre_de_vol',
   temperature: 'temperat temp. °c storage_ working_temp',
+  least:
+    'below. lower_than not_under. minim abschalt entladeschluss cut-off cutoff inferieur unter. unterhalb sotto ponizej pod. debajo abaixo onder.',
+  measuring: 'sense sensing sens. messung -messung mesure_de misura_della medicion medicao pomiar meren meting',
   time: 'delivery lieferzeit livraison entrega consegna dostaw doruc',
   goggle: 'goggle brille lunettes gafas occhiali gogli bryle',
   radio_module: 'handset remote_controller',

@@ -75,6 +75,13 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   frame: [
     weight,
     {
+      field: 'wheelbase',
+      pattern:
+        /(?<![\d.x])(\d{2,3})\s*mm\s+(?:true|wide|stretched|squashed|symmetric(?:al)?|square|echt\w*|vrai|vero)?[ -]?(?:x|h|deadcat|dead-cat)(?![\w])|(?<![\d.x])(\d{2,3})\s*mm\s+(?:class|wheelbase|diagonal|motor[ -]to[ -]motor)/i,
+      as: ([, shaped, named]) => `${shaped ?? named} mm`,
+    },
+    { field: 'geometry', pattern: /\b(?:true|symmetric(?:al)?|square)[ -]x\b/i, as: () => 'x' },
+    {
       field: 'largest-propeller',
       pattern:
         /(?:up to|max\.?|bis|jusqu'à|hasta|fino a)\s*(\d{1,2}(?:\.\d+)?)\s*(?:"|-?inch(?:es)?|in|zoll)\s*(?:props?|propellers?|hélices?|eliche|śmigła)\b/i,
@@ -155,6 +162,11 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     protocols,
     cellRange('input'),
     {
+      field: 'barometer-address',
+      pattern: /\bbarom\p{L}*.{0,40}?\b(0x7[67])\b/iu,
+      as: ([, address]) => address!,
+    },
+    {
       field: 'usb',
       pattern: /\b(?:usb|type|micro)[ -]?(?:type[ -]?)?(?:c|usb)\s*(?:port|connector|socket|interface|buchse)\b/i,
       as: () => 'yes',
@@ -212,8 +224,18 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   battery: [
     {
       field: 'balance-pins',
-      pattern: /\bbalanc\w*\b.{0,24}?(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|polig|broches|pines)\b/i,
+      pattern:
+        /\bbalanc\w*\b.{0,24}?(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|pines|poli|polos|pinos)\b/i,
       as: ([, pins]) => pins!,
+    },
+  ],
+  capacitor: [
+    weight,
+    {
+      field: 'outside',
+      pattern:
+        /(?<![\d.x])(\d+(?:\.\d+)?)\s*mm\s*(?:dia\w*\.?|ø|across|wide)\s*x\s*(\d+(?:\.\d+)?)\s*mm|(?<![\d.x])(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*mm(?!\s*x)/i,
+      as: ([, a, b, c, d]) => `${a ?? c}x${b ?? d} mm`,
     },
   ],
   'battery-lead': [
