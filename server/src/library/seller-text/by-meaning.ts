@@ -24,7 +24,7 @@ const surest = ['label', 'words', 'unit'] as const;
 type Sure = (typeof surest)[number];
 
 /** Whatever stands beside it, such words mean another thing. */
-const elsewhere: readonly About[] = ['box', 'advice', 'thrust', 'flown', 'temperature', 'heat_shrink'];
+const elsewhere: readonly About[] = ['box', 'advice', 'thrust', 'flown', 'variant', 'temperature', 'heat_shrink'];
 
 /** @returns what the statements say, the surest first and then in the order of the page */
 export function meantBy<T extends Sought>(
@@ -51,7 +51,7 @@ export function meantBy<T extends Sought>(
 }
 
 const isOfWords = (field: Field): boolean =>
-  field.is === 'term' || field.is === 'map' || (field.is === 'list' && field.of.is === 'term');
+  field.is === 'term' || field.is === 'map' || (field.is === 'list' && field.of.is !== 'quantity');
 
 function howSure(
   ways: readonly Way[],
@@ -152,7 +152,7 @@ function isBoardPattern(value: Written | undefined): boolean | undefined {
 function mention(said: Statement, own: ReadonlySet<About>, meant: string): string | undefined {
   const text = fold(said.text);
   if (no.test(text)) return meant === 'yes' && said.label !== '' ? 'no' : undefined;
-  if (own.has('without')) return undefined;
+  if (own.has('without') || aboutOf(said.label).has('without')) return undefined;
   return yes.test(text) || text !== '' ? meant : undefined;
 }
 

@@ -7,7 +7,8 @@ import type { About } from './stems';
  * read. A way that only has `?` means that the unit or the word itself tells the field.
  */
 const ways: Readonly<Record<string, string>> = {
-  weight: 'weight size? wire? antenna? screw? connector? pieces? standoff? | wire? antenna? screw? pieces?',
+  weight:
+    'weight size? wire? antenna? screw? connector? pieces? standoff? scale? grommet? | wire? antenna? screw? pieces? scale?',
   outside:
     'size length? width? height? thickness? plate? weight? wire? connector? together? | length width height? thickness? | length? width? height? thickness? plate?',
   supply:
@@ -136,6 +137,8 @@ const ways: Readonly<Record<string, string>> = {
   'receiver.band': 'frequency? link? antenna? supply?',
   'receiver.protocols': 'control? output? uart? supply? standard? link? pads? telemetry?',
   'receiver.telemetry-power': 'telemetry power? output? most? link? | power output? most? link? | output? power? most?',
+  'receiver.current':
+    'draw current? voltage? most? power? supply? telemetry? link? | current draw? supply? voltage? most? telemetry? | draw? current? telemetry?',
   'receiver.antenna-supplied': 'antenna supplied pieces? length?',
   'receiver.antennas': 'antenna together? pieces? supplied?',
 

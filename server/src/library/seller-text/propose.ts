@@ -179,7 +179,7 @@ function collect(
   }
   for (const one of pasted) {
     if (one.box) continue;
-    const title = (one.key === undefined && one.top) || isTitle(one);
+    const title = (one.top && (one.key === undefined || !knownKey(targets, one.key))) || isTitle(one);
     const keys = [
       ...(title ? (inTitles[kind] ?? []) : []),
       ...(one.key === undefined ? (inSentences[kind] ?? []) : []),
@@ -189,7 +189,7 @@ function collect(
       for (const target of targets) {
         if (!keys.includes(target.key) || found.has(prefix + target.path)) continue;
         const flag = saidByName[target.key];
-        const text = said ?? one.value;
+        const text = said ?? (isTitle(one) ? one.value : one.words);
         take(
           target,
           flag ? (flag.test(fold(text)) ? 'yes' : undefined) : read(target, text, '', false),

@@ -99,6 +99,9 @@ function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled
   const ranged = /^\s*(?:-|to|bis|à)\s*$/;
   const found = all.flatMap(({ 0: whole, 1: digits, 2: unit, index }, i) => {
     const ours = unit === undefined ? undefined : known.get(unit);
+    // A side of `19 x 19 x 22 mm` is no length of its own.
+    if (dimension === 'length' && /\dx\s*$|\d\s+x\s*$|mm\s*x\s*$/.test(lower.slice(Math.max(0, index - 12), index)))
+      return [];
     const [before, after] = [all[i - 1], all[i + 1]];
     const isTop = before && ranged.test(lower.slice(before.index + before[0].length, index));
     const isLow = after?.[2] === unit && ranged.test(lower.slice(index + whole.length, after?.index));
@@ -288,7 +291,12 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
       // A capital S behind a small number may be cells.
       const time =
         /(?<![\d.])(\d+\s*(?:s|sec|seconds?|sek|sekunden|seg|segundos|secondes?|secondi)|(?:1[5-9]|[2-9]\d|\d{3})S)\b/
-          .exec(`${text} ${plainSigns(aside)}`.replace(/(?<=\d\s*)S(?=[a-z])/g, 's'))?.[1]
+          .exec(
+            `${text.replace(/(A)\s*\/\s*(\d+)\s*S\b/i, '$1 $2 s')} ${plainSigns(aside)}`.replace(
+              /(?<=\d\s*)S(?=[a-z])/g,
+              's',
+            ),
+          )?.[1]
           ?.replace(/\D+$/, '');
       return current === undefined ? undefined : `${current} A${time ? ` for ${time} s` : ''}`;
     }

@@ -91,7 +91,10 @@ function statementsIn(said: string, label: string, aside: string, words: string)
 const isLabel = (key: string): boolean => !/\d/.test(key.replace(/i2c|m\d|@\s*\d+\s*v/gi, ''));
 
 export function statementsOf(one: Pasted): readonly Statement[] {
-  if (one.key !== undefined && isLabel(one.key)) return statementsIn(one.value, one.key, one.aside, one.words);
+  // A line of three cells and more is a list, and its first cell no label.
+  const isRow = (one.words.match(/\|/g)?.length ?? 0) > 1;
+  if (one.key !== undefined && isLabel(one.key) && !isRow)
+    return statementsIn(one.value, one.key, one.aside, one.words);
   if (one.joined) return [];
   const line = one.words.replace(/^\s*[^\p{L}\p{N}~φø"(]+\s*/iu, '');
   const sentences = line.length > 100 ? sentencesOf(line) : [line];

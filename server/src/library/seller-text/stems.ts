@@ -29,16 +29,16 @@ const words = {
   middle: 'mitte. mittel center centre middle main. haupt central centro medio. medi. srodk stred',
   free: 'lichte. clear. clearance free. inner. inside. innen -innen libre interior interieur intern. interne intern utile. swiatlo wewn vnitr',
   together:
-    'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met.',
-  rear: 'rear back. aft. hint arriere traser posterior tyl. tylny tylne zadni achter',
+    'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met. w/',
+  rear: 'rear back. aft. heck hint arriere traser posterior tyl. tylny tylne zadni achter',
   vtx: 'vtx. vtx video_transmitter videosender sender. emetteur emisor trasmettitore nadajnik vysilac',
   wire: 'wire wires wiring cable cables -kabel kabel lead. leads. litze fil. fils. cavo. cavi. cavetti fios. fio. draad draden przewod kabl vodic silicone. silikon pigtail awg. anschlussdrah zuleitung cavetto',
   gauge: 'awg gauge section. querschnitt -querschnitt seccion sezione przekroj prurez bitola doorsnede',
   current:
     'current amp. amps. amper amperage -strom. -strom -stroms. courant intensit intensidad corriente corrente stroom prad. pradu proud. proudu i_max',
-  draw: 'draw consum -aufnahme. -verbrauch zieht ziehen consomm assorb verbruik pobor pobier zuzyc odber spotreb drain. gasto appetite',
+  draw: 'draw pulls. sips consum -aufnahme. -verbrauch zieht ziehen consomm assorb verbruik pobor pobier zuzyc odber spotreb drain. gasto appetite',
   continuous:
-    'continu cont. con. constant -dauer permanent nominal rated. rating. nenn ciagl ciagly trval sustain constante costante stale. dauerhaft',
+    'continu cont. con_current constant -dauer permanent nominal rated. rating. nenn ciagl ciagly trval sustain constante costante stale. dauerhaft',
   most: 'max. max maxim maks -hochst limit. grenz ceiling tope. absolu absolut up_to bis_zu jusqu hasta fino_a nejvys najw no_more_than at_most massim',
   burst:
     'burst peak. peaks. -spitze -spitzen spitz kurzzeit pointe. pico. picco. moment instant rafaga rafale szczyt chwil spick piek. impuls short_time pulse pulso impulsion puls krotkotr kratkodob',
@@ -48,7 +48,7 @@ const words = {
   supply:
     'supply supplie power. powers powered betrieb -versorgung aliment zasil napaj napajen voeding runs. run. takes. accepts. accept working operating service. fonctionn funcionamiento trabajo lavoro pracy robocz funzionamento anything_from',
   cells:
-    'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku. akkus. batter bateri pack. accu. accus packs.',
+    'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku batter bateri pack. accu. accus packs.',
   resistance: 'resist -widerstand weerstand rezyst opor. odpor rm. ri. milliohm impedan',
   power: 'power. powers watt watts -leistung puissance potenc potenz moc. mocy. vermogen vykon wattage',
   steep: 'pitch. pitched steig -steigung pas. paso. passo. skok. skoku stoup spoed. stoupani',
@@ -92,7 +92,7 @@ const words = {
   uart: 'uart uarts serial_port puerto_serie puertos_serie seriell port_serie ports_serie porte_seriali porty_szereg',
   bec: 'bec. becs. bec regulator rail. rails.',
   output: 'output outputs -ausgang ausgang sortie sorties salida uscit wyjsc vystup uitgang saida',
-  osd: 'osd. osd overlay -einblendung at7456 max7456',
+  osd: 'osd. osd overlay incrustation superposi sovrimpress sobreimpres -einblendung at7456 max7456',
   memory:
     'flash. dataflash memory. blackbox black_box speicher -speicher memoire memoria pamiec pamet geheugen log. logs. logging logger enregistr sd-card sdcard',
   baro: 'baro. baromet',
@@ -123,7 +123,7 @@ const words = {
   grommet:
     'grommet gummi -tulle silentbloc gommin amortig rubber damper shock_ball soft_mount soft-mount silent_bloc antivibr gumk tlumik silikonkugel softmount',
   capacitor: 'capacitor kondensator condensat condensad elko. elco. elcos cap. caps. kondenz',
-  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length lead. leads.',
+  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length',
   esr: 'esr.',
   sensor: 'sensor senseur capteur czujnik senzor sensore galvanomet stromsensor',
   lens: 'lens. lente. linse objekt objectif obiettivo objetivo obiektyw -objektiv',
@@ -146,8 +146,7 @@ const words = {
   box: 'package -karton karton carton verpackung versand shipping shipment packing packag parcel emballage embalaje imballo opakow balik expedi envio spedizion wysylk verzend verpakking gross. brutto brut. bruto. lordo.',
   advice:
     'recommend suggest empfehl empfohl conseil recomand recomend consigli zalec doporuc aanbevol aanbevel passend compatible kompatibel compatib kompatybil suited ideal matching pairs_well geeignet suitable passt_zu',
-  thrust:
-    'thrust pull. schub -schub poussee empuje spinta ciag. trakce stuwkracht tah. draagkracht throttle efficien g/w',
+  thrust: 'thrust schub -schub poussee empuje spinta ciag. trakce stuwkracht tah. draagkracht throttle efficien g/w',
   flown: 'takeoff take-off take_off auw. flying_weight fluggewicht abfluggewicht all-up en_ordre_de_vol',
   temperature: 'temperat temp. °c storage_ working_temp',
   least:
@@ -156,8 +155,10 @@ const words = {
   time: 'delivery lieferzeit livraison entrega consegna dostaw doruc',
   goggle: 'goggle brille lunettes gafas occhiali gogli bryle',
   radio_module: 'handset remote_controller',
+  variant:
+    'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally',
   supplied:
-    'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd',
+    'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with',
   heat_shrink: 'heat_shrink heatshrink schrumpf thermoretr termorretract termoret krimp',
   without:
     'without ohne. sans. sin. senza. bez. zonder. sem. w/o excl exkl hors. not. no. none. kein keine nicht. pas_de non. nie. niet. geen. optional separat',

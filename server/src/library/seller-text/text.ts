@@ -42,6 +42,7 @@ export function plainSigns(text: string): string {
       // A tolerance is no value, and may be all of the figure that carries the unit.
       .replace(/(?<=[a-zµμω"°]\s*)(?:±|\+\s*\/\s*-|\+-)\s*\d+(?:[.,]\d+)?\s*(?:[a-zµμω]+\b|["%°])?/gi, '')
       .replace(/(?<=\d)\s*(?:±|\+\s*\/\s*-|\+-)\s*\d+(?:[.,]\d+)?\s*%?/g, '')
+      .replace(/(?<=\d)-(?=(?:mm|cm|inch|zoll)\b)/gi, ' ')
       .replace(/\bmillimet(?:er|re)s?\b/gi, 'mm')
       .replace(/(?<=\d\s*(?:mm)?)\s+by\s+(?=\d)/g, 'x')
       .replace(/(?<=\d\s*(?:mm)?\s*)X(?=\s*\d)/g, 'x')

@@ -90,6 +90,21 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   ],
   motor: [
     weight,
+    {
+      field: 'screws',
+      pattern:
+        /(?<![\w.])\d{1,2}\s*x\s*(M\d(?:\.\d)?)\s*x\s*(\d{1,2})(?![\d.])[^,;]{0,24}(?:screw|bolt|schraube|vis\b|tornillo|vit[ei]\b|parafuso|śrub|šroub|schroe)/i,
+      as: ([, thread, length]) => `${thread}x${length}`,
+      places: ['text', 'box'],
+    },
+    {
+      field: 'screws-each',
+      pattern:
+        /(?<![\w.])(\d{1,2})\s*x\s*M\d(?:\.\d)?\s*x\s*\d{1,2}(?![\d.])[^,;]{0,24}(?:screw|bolt|schraube|vis\b|tornillo|vit[ei]\b|parafuso|śrub|šroub|schroe)/i,
+      as: ([, each]) => each!,
+      unless: /\b(?:set|pack|lot|4|four|vier)\s+(?:of\s+)?(?:\d\s+)?motor/i,
+      places: ['text', 'box'],
+    },
     cellRange('cells'),
     {
       field: 'mount',
