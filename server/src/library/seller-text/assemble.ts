@@ -80,7 +80,7 @@ export function assemble(kind: string, prefix: string, found: Map<string, Propos
 function withScrew(prefix: string, found: Map<string, Proposal>): void {
   const [mount, thread] = [found.get(`${prefix}mount`), found.get(prefix + screw)];
   found.delete(prefix + screw);
-  if (!mount || !thread || thread.differs || mount.words === thread.words) return;
+  if (!mount || !thread || thread.differs) return;
   const pattern = typeof mount.value === 'string' ? mount.value : Array.isArray(mount.value) ? mount.value[0] : '';
   const several = Array.isArray(mount.value) && mount.value.length > 1;
   if (several || !/^[\d.]+x[\d.]+$/.test(pattern ?? '')) return;

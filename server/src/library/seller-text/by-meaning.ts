@@ -37,7 +37,7 @@ export function meantBy<T extends Sought>(
     .filter(({ ways }) => ways.length);
   const found = new Map<Sure, Meant<T>[]>(surest.map((sure) => [sure, []]));
   for (const statement of statements.flatMap(eachFigure)) {
-    const label = aboutOf(`${statement.label} ${statement.aside}`);
+    const label = aboutOf(statement.label);
     const own = aboutOf(statement.text);
     for (const { target, ways } of sought) {
       if (statement.uncut && !isOfWords(target.field)) continue;
@@ -62,7 +62,8 @@ function howSure(
 ): Sure | undefined {
   const all = new Set([...label, ...own]);
   const isMeant = (about: ReadonlySet<About>, way: Way): boolean =>
-    way.must.every((one) => about.has(one)) && [...about].every((one) => way.may.has(one));
+    way.must.every((one) => about.has(one)) &&
+    [...about].every((one) => way.may.has(one) || (way.whatever && !elsewhere.includes(one)));
   const naming = ways.filter(({ must }) => must.length > 0);
   if (label.size > 0 && naming.some((way) => isMeant(label, way))) {
     if (naming.some((way) => isMeant(all, way))) return 'label';

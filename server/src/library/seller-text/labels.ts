@@ -1799,6 +1799,12 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
   },
   type: { '4-in-1': /4.?(?:in|en|w).?(?:1|uno|un)\b/ },
   system: { analog: /analog|\bcvbs\b/ },
+  'usb-side': {
+    left: /\bleft\b|\blinks|gauche|izquierd|sinistr|esquerd|\blew|\blev/,
+    right: /\bright\b|\brechts|droite|derech|destr|direit|\bpraw|\bprav/,
+    front: /\bfront|\bvorn|\bavant\b|delant|davanti|frente|przod|vpred/,
+    back: /\bback\b|\brear\b|hinten|arriere|detras|dietro|\btras\b|\btyl|vzad/,
+  },
   'battery-side': {
     top: /\btop\b|\boben\b|dessus|arriba|superior|sopra|\bgora\b|na gorze|boven|nahore/,
     bottom: /bottom|underslung|\bunten\b|dessous|abajo|inferior|sotto|\bdol\b|na dole|onder|dole\b/,

@@ -4,7 +4,7 @@ import type { About } from './stems';
 /**
  * By `kind.field` or, for all kinds, by field; ways of saying it parted by `|`. Each names what the words must be about
  * and, with `?`, what they may be about besides. Words about anything else are about another thing, so that nothing is
- * read. A way that only has `?` means that the unit or the word itself tells the field.
+ * read. A way that only has `?` means that the unit or the word itself tells the field; `...` allows all but another thing's words.
  */
 const ways: Readonly<Record<string, string>> = {
   weight:
@@ -15,13 +15,13 @@ const ways: Readonly<Record<string, string>> = {
     'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage?',
   current: 'draw current? voltage? most? power? supply? | current draw? supply? voltage? most? | draw? current?',
   sensitivity: 'sensitivity? most? link? frequency?',
-  gain: 'gain? antenna? most?',
+  gain: '...',
   hole: 'hole diameter? size? mount? grommet? thread? pattern? screw? thickness?',
   grommets: 'grommet together? supplied? pieces? mount? hole? screw? thread?',
 
   'frame.wheelbase': 'wheelbase motor? pattern? steep? size? shaft? diameter?',
   'frame.geometry': 'geometry arm? sort?',
-  'frame.largest-propeller': 'prop most? size? diameter? advice? together?',
+  'frame.largest-propeller': 'prop most? size? diameter? advice? together? supply?',
   'frame.arm-thickness': 'arm thickness? plate? material?',
   'frame.arm-width': 'arm width',
   'frame.material': 'material plate? arm? | plate? arm? thickness?',
@@ -30,14 +30,15 @@ const ways: Readonly<Record<string, string>> = {
     'stack mount? hole? pattern? size? screw? middle? thread? esc? | middle mount? hole? pattern? size? screw? thread? | mount hole? pattern? size? screw? thread? | hole pattern? screw? thread? | pattern screw? thread?',
   'frame.rear-mounts':
     'rear mount? hole? pattern? size? screw? stack? vtx? thread? | vtx mount? hole? pattern? size? screw? stack? thread?',
-  'frame.stack-height': 'stack height free? middle? most? plate? | free height stack? middle? plate?',
+  'frame.stack-height':
+    'stack height free? middle? most? plate? | free height stack? middle? plate? | between plate middle? height? free? stack?',
   'frame.camera-widths': 'camera width? mount? size? plate? advice? small_class? together?',
   'frame.strap-width': 'strap width? hole? cells? size?',
   'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness?',
   'frame.gps-mount': 'gps mount rear? | gps mount?',
   'frame.battery-side': 'cells mount? plate? strap?',
 
-  'motor.kv': 'motor? cells?',
+  'motor.kv': '...',
   '~screw':
     'thread depth? most? hole? screw? size? mount? | hole screw? size? diameter? grommet? thread? pattern? | mount screw? | grommet hole? supplied? | screw mount?',
   'motor.stator': 'stator size?',
@@ -136,7 +137,8 @@ const ways: Readonly<Record<string, string>> = {
   'receiver.link': 'link control? sort?',
   'receiver.band': 'frequency? link? antenna? supply?',
   'receiver.protocols': 'control? output? uart? supply? standard? link? pads? telemetry?',
-  'receiver.telemetry-power': 'telemetry power? output? most? link? | power output? most? link? | output? power? most?',
+  'receiver.telemetry-power':
+    'telemetry power? output? most? link? draw? current? | power output? most? link? draw? current? | output? power? most? draw? current?',
   'receiver.current':
     'draw current? voltage? most? power? supply? telemetry? link? | current draw? supply? voltage? most? telemetry? | draw? current? telemetry?',
   'receiver.antenna-supplied': 'antenna supplied pieces? length?',
@@ -155,10 +157,10 @@ const ways: Readonly<Record<string, string>> = {
   'battery.landing-voltage': 'cells least voltage? discharge?',
   'battery.balance-pins': 'balance connector? wire?',
   'battery.wire': 'wire? gauge? discharge? middle? size? connector? power? current? together? length?',
-  'battery.energy': 'energy? capacity? cells?',
+  'battery.energy': '...',
   'battery.cell-resistance': 'resistance cells free?',
 
-  'capacitor.capacitance': 'capacity? capacitor? continuous?',
+  'capacitor.capacitance': '...',
   'capacitor.outside':
     'size length? diameter? height? geometry? capacitor? together? | geometry? diameter? height? length?',
   'capacitor.voltage': 'voltage? most? supply? continuous? capacitor?',
@@ -170,15 +172,26 @@ const ways: Readonly<Record<string, string>> = {
   'battery-lead.plug': 'connector sort? | wire?',
   'battery-lead.wire': 'wire? gauge? size? length? connector?',
   'battery-lead.length': 'wire length? gauge? | length wire?',
+  'frame.motor-screws': 'screw motor pieces? together?',
+  'frame.stack-screws': 'screw stack pieces? together?',
+  'frame.frame-screws': 'screw frame pieces? together? | hardware pieces? together?',
+  'esc.voltage-limit': 'most voltage? input? supply?',
+  'esc.pads': 'pads cells? wire? most? | cells wire most',
+  'flight-controller.usb-side': 'usb connector? side?',
+  'flight-controller.video-socket': 'connector digital wire? | connector vtx digital? wire?',
+  'video-transmitter.socket': 'connector wire? sort?',
 };
 
 export interface Way {
   readonly must: readonly About[];
   readonly may: ReadonlySet<About>;
+  /** The unit is never used for anything else. */
+  readonly whatever: boolean;
 }
 
 /** What the thing itself is called, and words that leave any meaning alone. */
 const itself: Readonly<Record<string, readonly About[]>> = {
+  frame: ['frame'],
   motor: ['motor'],
   propeller: ['prop'],
   esc: ['esc'],
@@ -196,10 +209,11 @@ export function waysOf(kind: string, key: string): readonly Way[] {
   const said = ways[`${kind}.${key}`] ?? ways[key];
   if (said === undefined) return [];
   return said.split('|').map((way) => {
-    const all = way.trim().split(/\s+/).filter(Boolean);
+    const whatever = way.includes('...');
+    const all = way.replace('...', '').trim().split(/\s+/).filter(Boolean);
     const names = (optional: boolean): About[] =>
       all.filter((one) => one.endsWith('?') === optional).map((one) => one.replace('?', '') as About);
     const must = names(false);
-    return { must, may: new Set([...must, ...names(true), ...(itself[kind] ?? []), ...neutral]) };
+    return { must, whatever, may: new Set([...must, ...names(true), ...(itself[kind] ?? []), ...neutral]) };
   });
 }

@@ -53,7 +53,9 @@ function listOf(said: Said, text: string): readonly string[] | undefined {
         ? quantitiesIn(spread(text), of, said)
         : of.is === 'notation'
           ? text
-              .split(/\s*[/,;+&]\s*(?=\d)|\s+(?:and|und|et|or|oder|ou|y|o|e|oraz|lub)\s+(?=\d)/)
+              .split(
+                /\s*[/,;+&]\s*(?=\d)|\s+(?:and|und|et|or|oder|ou|y|o|e|oraz|lub|nebo)\s+(?:(?:on|auf|sur|de|di|na|em)\s+)?(?=\d)/,
+              )
               .flatMap((piece) => oneOf({ ...said, field: of }, piece) ?? [])
           : [];
   const unique = [...new Set(found)];
@@ -235,10 +237,10 @@ const pairsIn = (text: string): readonly (readonly [string, string])[] =>
 /** `8-pin JST-SH 1.0 mm`; both the family and the number of contacts must be there. */
 function socketIn(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
   const contacts =
-    /(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|points|pines|poli|poles|contacts|polos|pinos|styk\w*|pin[ůy]|kolík\w*)\b/i.exec(
+    /(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|points|pines|poli|poles|contacts|polos|pinos|styk\w*|pin[ůy]|kolík\w*|vias|v[íi]as)\b/i.exec(
       text,
     )?.[1];
-  const family = /\b(SH|GH|PH|XH|ZH)\b/i.exec(text)?.[1]?.toUpperCase();
+  const family = /\b(SH|GH|PH|XH|ZH)(?![a-z])/i.exec(text)?.[1]?.toUpperCase();
   const terms = fields.series?.is === 'term' ? fields.series.terms.map(({ term }) => term) : [];
   const series = family && terms.find((term) => term.startsWith(`${family} `));
   return contacts && series ? { series, contacts } : undefined;
@@ -276,7 +278,7 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
         ([, a, b, m]) => `${a}x${b}${screw(m)}`,
       );
     case 'screw':
-      return get(/\bM(\d(?:\.\d)?)\s*x\s*(\d{1,2})/i, ([, m, length]) => `M${m}x${length}`);
+      return get(/\bM(\d(?:\.\d)?)\s*x\s*(\d{1,2})/i, ([, m, length]) => `M${m}x${length}${headIn(text)}`);
     case 'thread':
       return get(/\bM(\d(?:\.\d)?)\b/i, ([, m]) => `M${m}`);
     case 'shaft':
@@ -350,5 +352,13 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
       return undefined;
   }
 }
+
+/** What a screw's head is called, as far as our notation has it. */
+const headIn = (text: string): string =>
+  /button|linsen|bombee|alomad|bottone/i.test(text)
+    ? ' button'
+    : /countersunk|senkkopf|fraisee|avellanad|svasat/i.test(text)
+      ? ' countersunk'
+      : '';
 
 const cased = (unit: string): string => `${unit[0]!.toUpperCase()}Hz`;

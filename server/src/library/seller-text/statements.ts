@@ -21,7 +21,8 @@ const joint =
 
 /** `25, 200` and `19 mm or 20 mm` are one list; `78 mm, 215 g` is none. */
 const figureAtEnd = /(?<![\p{L}\d])\d+(?:\.\d+)?\s*("|[a-zµμω%]{0,4})$/iu;
-const figureAtStart = /^[~φø]?\s*\d+(?:\.\d+)?(?:\s*(?:mm)?\s*x\s*\d+(?:\.\d+)?)*\s*("|[a-zµμω%]{0,4})(?![a-z\d])/i;
+const figureAtStart =
+  /^(?:(?:on|auf|sur|de|di|na|em)\s+)?[~φø]?\s*\d+(?:\.\d+)?(?:\s*(?:mm)?\s*x\s*\d+(?:\.\d+)?)*\s*("|[a-zµμω%]{0,4})(?![a-z\d])/i;
 
 function isOneList(before: string, after: string): boolean {
   // The screw belongs to the pattern before it.
@@ -63,7 +64,10 @@ function cutPiece(piece: string, label: string, aside: string, words: string): r
     // `The bag holds 4 propellers: 2 of each` says something before its sign too.
     ...(inner && /\d/.test(under) ? [{ label, text: under, whole: under, aside, words }] : []),
     ...[...said.matchAll(bracket)].flatMap(([, inside = '']) =>
-      piecesOf(inside).map((one): Statement => ({ label: above, text: one, whole: one, aside: '', words })),
+      piecesOf(inside).map(
+        // Behind a figure they say something else; behind words alone they hold the figure.
+        (one): Statement => ({ label: /\d/.test(text) ? '' : above, text: one, whole: one, aside: '', words }),
+      ),
     ),
   ];
 }

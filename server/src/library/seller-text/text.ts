@@ -108,7 +108,13 @@ export function cut(text: string): readonly Pasted[] {
       .trim();
     if (opensOthers(bare)) others = true;
     else if (opensOwn(bare) || inTheBox.test(heading)) others = false;
-    out.push({ ...pair, words, top: top.has(words), box, ...(others ? { others } : {}) });
+    out.push({
+      ...pair,
+      words,
+      top: top.has(words),
+      box,
+      ...(others || (pair.key !== undefined && pair.value !== '' && opensOthers(pair.key)) ? { others: true } : {}),
+    });
     // A heading with its list on the same line is done with it.
     if (inTheBox.test(heading) && pair.key !== undefined && pair.value !== '') box = false;
   }

@@ -249,7 +249,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     {
       field: 'outside',
       pattern:
-        /(?<![\d.x])(\d+(?:\.\d+)?)\s*mm\s*(?:dia\w*\.?|ø|across|wide)\s*x\s*(\d+(?:\.\d+)?)\s*mm|(?<![\d.x])(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*mm(?!\s*x)/i,
+        /(?<![\d.x])(\d+(?:\.\d+)?)\s*mm\s*(?:dia\w*\.?|ø|across|wide)\s*x\s*(\d+(?:\.\d+)?)\s*mm|(?<![\d.]|x\s?)(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*mm(?!\s*x)/i,
       as: ([, a, b, c, d]) => `${a ?? c}x${b ?? d} mm`,
     },
   ],
