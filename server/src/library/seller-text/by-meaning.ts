@@ -125,7 +125,8 @@ function readFrom(
     return sure === 'label' && !/^target\b/i.test(said.whole) && /^[\p{L}\d][^:;]{1,39}$/u.test(said.whole)
       ? said.whole
       : undefined;
-  const text = leaf.is === 'notation' && wantsWhole.has(leaf.notation) ? said.whole : said.text;
+  const isRail = field.is === 'map' || field.is === 'table';
+  const text = isRail || (leaf.is === 'notation' && wantsWhole.has(leaf.notation)) ? said.whole : said.text;
   const value = readAs({ key, field, text, aside: said.aside, labelled: sure !== 'unit' });
   if (field.is === 'quantity' && sure !== 'label' && new Set(figuresIn(text, field)).size > 1) return undefined;
   // `2.4G` is a band; only a label makes a capital letter grams.
@@ -171,9 +172,11 @@ const numerals: readonly (readonly string[])[] = [
 /** The one bare number, in digits or in a word. */
 export function countIn(text: string): string | undefined {
   const folded = fold(text);
-  const digits = [...folded.matchAll(/(?<![a-z\d.])(\d{1,3})(?![\d.])(?=\s*x?(?:$|[\s,)/-](?!\d)))/g)].map(
-    ([, one]) => one!,
-  );
+  const digits = [
+    ...folded.matchAll(
+      /(?<![a-z\d.])(\d{1,3})(?![\d.])(?=\s*x?(?:$|[\s,)/-](?!\d)))(?!\s*(?:"|mm|cm|in(?:ch)?\b|zoll|pouce|pulg|poll|cal|palc|v\b|a\b|g\b|k?hz|awg|c\b|s\b))/g,
+    ),
+  ].map(([, one]) => one!);
   const first = [...new Set(digits)];
   if (first.length > 0) return first.length === 1 ? first[0] : undefined;
   const at = numerals.findIndex((words) =>

@@ -1771,7 +1771,7 @@ export const inSentences: Readonly<Record<string, readonly string[]>> = {
 /** Words that mean one of our terms (or texts), as a pattern on small letters without accents. */
 export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>> = {
   material: {
-    carbon: /carbon|carbone|carbono|kohlefaser|weglow/,
+    carbon: /carbon|\bkarbon|carbone|carbono|kohlefaser|weglow/,
     plastic: /plastic|kunststoff|plastique|plastico|\bpc\b|\babs\b/,
     printed: /3d.?print|gedruckt|\btpu\b/,
   },
@@ -1787,8 +1787,8 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
   'antenna-plug': { MHF4: /ipex ?-?4|mhf ?4/, 'U.FL': /ipex(?: ?-?1)?(?! ?-?\d)|u\.?fl/ },
   plug: { MHF4: /ipex ?-?4|mhf ?4/, 'U.FL': /ipex(?: ?-?1)?(?! ?-?\d)|u\.?fl/ },
   polarisation: {
-    RHCP: /right.?hand|rechtsdrehend|droite|destra|derecha|prawoskretn/,
-    LHCP: /left.?hand|linksdrehend|gauche|sinistra|izquierda|lewoskretn/,
+    RHCP: /right.?hand|rechtsdrehend|droite|destra|derecha|prawoskretn|pravotoc|pravoskr|rechtsom|direita|dextrogir/,
+    LHCP: /left.?hand|linksdrehend|gauche|sinistra|izquierda|lewoskretn|levotoc|levoskr|linksom|esquerda|levogir/,
     linear: /linear|lineare|lineaire|liniow/,
   },
   control: {
@@ -1819,9 +1819,9 @@ export const saidByName: Readonly<Record<string, RegExp>> = {
 };
 
 export const yes =
-  /^(?:yes|y|ja|oui|si|tak|included|supported|available|vorhanden|unterstutzt|inclus|incluido|incluso|(?:type|tipo|typ)[ -]?c|usb[ -]?(?:type[ -]?)?c|micro-?usb|✓|✔)\b|^[✓✔]/;
+  /^(?:yes|y|ja|oui|si|tak|ano|sim|have|has|support|soporta|supporte|included|supported|available|vorhanden|unterstutzt|inclus|incluido|incluso|(?:type|tipo|typ)[ -]?c|usb[ -]?(?:type[ -]?)?c|micro-?usb|✓|✔)\b|^[✓✔]/;
 export const no =
-  /^(?:no|none|nein|non|nie|not? supported|not? included|without|ohne|sans|sin|senza|brak|kein)\b|^[✗✘—-]\s*$/;
+  /^(?:no|none|nein|non|nie|ne|nee|nao|não|nessuno|ninguno|zadny|x$|not? supported|not? included|without|ohne|sans|sin|senza|brak|kein)\b|^[✗✘—-]\s*$/;
 
 /** Units as sellers write them, by our spelling. */
 export const unitWords: Readonly<Record<string, readonly string[]>> = {
@@ -1845,6 +1845,12 @@ export const unitWords: Readonly<Record<string, readonly string[]>> = {
     'cal',
     'cale',
     'cali',
+    'cala',
+    'palec',
+    'palce',
+    'palcu',
+    'polegada',
+    'polegadas',
   ],
   V: ['v', 'volt', 'volts'],
   A: ['a', 'amp', 'amps', 'ampere', 'amperes'],
@@ -1865,7 +1871,7 @@ export const unitWords: Readonly<Record<string, readonly string[]>> = {
   dBm: ['dbm'],
   dB: ['db'],
   Kv: ['kv', 'rpm/v'],
-  MB: ['mb', 'mbyte'],
+  MB: ['mb', 'mbyte', 'mo', 'mio'],
   baud: ['baud', 'bps'],
   N: ['n'],
   '%': ['%'],

@@ -8,7 +8,7 @@ import type { About } from './stems';
  */
 const ways: Readonly<Record<string, string>> = {
   weight:
-    'weight size? wire? antenna? screw? connector? pieces? standoff? scale? grommet? | wire? antenna? screw? pieces? scale?',
+    'weight size? wire? antenna? screw? connector? pieces? standoff? scale? grommet? idle? | wire? antenna? screw? pieces? scale?',
   outside:
     'size length? width? height? thickness? plate? weight? wire? connector? together? | length width height? thickness? | length? width? height? thickness? plate?',
   supply:
@@ -34,7 +34,7 @@ const ways: Readonly<Record<string, string>> = {
     'stack height free? middle? most? plate? | free height stack? middle? plate? | between plate middle? height? free? stack?',
   'frame.camera-widths': 'camera width? mount? size? plate? advice? small_class? together?',
   'frame.strap-width': 'strap width? hole? cells? size?',
-  'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness?',
+  'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness? pattern?',
   'frame.gps-mount': 'gps mount rear? | gps mount?',
   'frame.battery-side': 'cells mount? plate? strap?',
 
@@ -43,7 +43,7 @@ const ways: Readonly<Record<string, string>> = {
     'thread depth? most? hole? screw? size? mount? | hole screw? size? diameter? grommet? thread? pattern? | mount screw? | grommet hole? supplied? | screw mount?',
   'motor.stator': 'stator size?',
   'motor.cells':
-    'cells voltage? supply? input? most? advice? continuous? pieces? | voltage supply? input? continuous? most? frequency? advice? | input supply? | supply',
+    'cells voltage? supply? input? most? advice? continuous? pieces? | voltage supply? input? continuous? most? frequency? advice? | input supply? | supply | advice',
   'motor.mount':
     'mount hole? pattern? screw? thread? size? | hole pattern? screw? thread? size? mount? | pattern screw? thread? plate?',
   'motor.thread-depth': 'depth screw? thread? hole? most? mount? length? | screw length most mount?',
@@ -52,7 +52,7 @@ const ways: Readonly<Record<string, string>> = {
   'motor.resistance': 'resistance? free? motor?',
   'motor.no-load-current': 'idle current? voltage? draw? continuous?',
   'motor.peak-current':
-    'current most continuous? burst? draw? voltage? motor? | current burst most? continuous? draw? | burst most? continuous? time? | most continuous? burst?',
+    'current most continuous? burst? draw? voltage? motor? | current burst most? continuous? draw? | burst most? continuous? time? | most continuous? burst? | draw most burst? current? | draw burst most? current?',
   'motor.peak-power': 'power most? continuous? burst? output? | most? burst? continuous?',
   'motor.wire': 'wire? gauge? length? size? pieces?',
   'motor.wire-length': 'wire length? gauge? size? pieces? together?',
@@ -66,7 +66,7 @@ const ways: Readonly<Record<string, string>> = {
   'propeller.rotation': 'rotation? pieces? prop? pair? motor?',
   'propeller.~diameter': 'diameter size? length? prop?',
   'propeller.~pitch': 'steep size? blade? prop?',
-  'propeller.~blades': 'blade pieces? prop?',
+  'propeller.~blades': 'blade pieces? prop? steep?',
 
   'esc.cells':
     'cells voltage? supply? input? continuous? most? advice? | voltage input? supply? continuous? frequency? | input supply? power? | supply input?',
@@ -101,9 +101,10 @@ const ways: Readonly<Record<string, string>> = {
     'led_strip led? pads? output? buzzer? strap? control? connector? | led pads output? buzzer? control?',
   'flight-controller.buzzer-pads': 'buzzer pads? output? led? together? wire?',
   'flight-controller.usb': 'usb connector? sort? together?',
-  'flight-controller.log-storage': 'memory? capacity? together? osd? size?',
+  'flight-controller.log-storage': 'memory? capacity? together? osd? size? free?',
   'flight-controller.camera-pads': 'camera pads vtx? output?',
-  'flight-controller.esc-socket': 'connector esc wire? pieces? together? | connector wire? pieces? esc? together?',
+  'flight-controller.esc-socket':
+    'connector esc wire? pieces? together? | connector wire? pieces? esc? together? | esc together?',
   'flight-controller.protocols': 'control? motor? esc? output? together? both_ways?',
   'flight-controller.voltage-sense': 'measuring voltage cells? size?',
   'flight-controller.firmware': 'firmware',
@@ -144,7 +145,7 @@ const ways: Readonly<Record<string, string>> = {
   'receiver.antenna-supplied': 'antenna supplied pieces? length?',
   'receiver.antennas': 'antenna together? pieces? supplied?',
 
-  'battery.capacity': 'capacity? cells? discharge?',
+  'battery.capacity': 'capacity? cells? discharge? continuous?',
   'battery.cells': 'cells? voltage? continuous? sort? capacity? chemistry?',
   'battery.chemistry': 'chemistry? sort? cells?',
   'battery.discharge':
@@ -164,7 +165,7 @@ const ways: Readonly<Record<string, string>> = {
   'capacitor.outside':
     'size length? diameter? height? geometry? capacitor? together? | geometry? diameter? height? length?',
   'capacitor.voltage': 'voltage? most? supply? continuous? capacitor?',
-  'capacitor.leads': 'leg length? wire? size? together? | wire length? leg?',
+  'capacitor.leads': 'leg length? wire? size? together? | wire length? leg? | connector length?',
   'capacitor.~diameter': 'diameter size? | thickness size? ',
   'capacitor.~height': 'height size? without? leg? | length size?',
 

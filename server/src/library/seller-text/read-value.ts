@@ -62,7 +62,7 @@ function listOf(said: Said, text: string): readonly string[] | undefined {
   return unique.length > 0 ? unique : undefined;
 }
 
-const andWord = '(?:and|und|et|y|e|i|oraz|ou|or)';
+const andWord = '(?:and|und|et|y|e|i|oraz|ou|or|o|oder|of|lub|nebo|en)';
 /** No two parts of it can take the same space, or a long list without a unit would be tried in every way. */
 const listSign = String.raw`(?:\s*[/|,&]\s*(?:${andWord}\s+)?|\s+${andWord}\s+)`;
 const between = new RegExp(listSign);
@@ -73,19 +73,23 @@ const severalOfOne = new RegExp(
 
 /** `25/200/400 mW` means a unit each, `DShot150 / 300` a name each. */
 function spread(text: string): string {
-  return text
-    .replace(severalOfOne, (_, numbers: string, unit: string) =>
-      numbers
-        .split(between)
-        .map((number) => `${number} ${unit}`)
-        .join(', '),
-    )
-    .replace(/(DShot)\s*(\d+(?:\s*[/,-]\s*\d{3,4})+)/gi, (_, name: string, numbers: string) =>
-      numbers
-        .split(/\s*[/,-]\s*/)
-        .map((number) => `${name}${number}`)
-        .join(', '),
-    );
+  return (
+    text
+      // A range has two ends; more are steps.
+      .replace(/(?<![\d.-])\d+(?:-\d+){2,15}(?=\s*mW\b)/gi, (steps) => steps.replaceAll('-', '/'))
+      .replace(severalOfOne, (_, numbers: string, unit: string) =>
+        numbers
+          .split(between)
+          .map((number) => `${number} ${unit}`)
+          .join(', '),
+      )
+      .replace(/(DShot)\s*(\d+(?:\s*[/,-]\s*\d{3,4})+)/gi, (_, name: string, numbers: string) =>
+        numbers
+          .split(/\s*[/,-]\s*/)
+          .map((number) => `${name}${number}`)
+          .join(', '),
+      )
+  );
 }
 
 const number = String.raw`[+-]?\d+(?:\.\d+)?`;
@@ -95,7 +99,7 @@ function quantitiesIn(text: string, field: QuantityField, { key, aside, labelled
   const { dimension } = field;
   const known = spellings(dimension);
   // A capital A is no word but a unit.
-  const lower = text.replace(/(?<=[\d\p{L}"])\s+(?:to|bis|à|a|do|až|al)\s+(?=\d)/gu, ' - ').toLowerCase();
+  const lower = text.replace(/(?<=[\d\p{L}"])\s+(?:to|bis|à|a|do|až|al|tot|até)\s+(?=\d)/gu, ' - ').toLowerCase();
   const all = [...lower.matchAll(withUnit)];
   // The ends of a range are not the value, but for the largest of something.
   const ranged = /^\s*(?:-|to|bis|à)\s*$/;
@@ -228,9 +232,19 @@ function rails(text: string, fields: Readonly<Record<string, Field>>): Written |
 }
 
 const pairsIn = (text: string): readonly (readonly [string, string])[] =>
+  // `3A @ 5V`
+  /^\D{0,12}\d+(?:\.\d+)?\s*m?A\s*(?:@|at|bei)/i.test(text) ? ampsFirst(text) : voltsFirst(text);
+
+const ampsFirst = (text: string): readonly (readonly [string, string])[] =>
+  [...text.matchAll(/(\d+(?:\.\d+)?)\s*(m?A)\s*(?:@|at|bei)\s*(\d+(?:\.\d+)?)\s*V(?:olts?)?\b/gi)].map((match) => [
+    match[3]!,
+    `${match[1]} ${/m/.test(match[2]!) ? 'mA' : 'A'}`,
+  ]);
+
+const voltsFirst = (text: string): readonly (readonly [string, string])[] =>
   [
     ...text.matchAll(
-      /(\d+(?:\.\d+)?)\s*V(?:olts?)?\s*(?:[@/:,-]|at|bei|a|à)?\s*(?:up to|max\.?|bis zu|hasta|fino a)?\s*(\d+(?:\.\d+)?)\s*(m?A)\b/gi,
+      /(\d+(?:\.\d+)?)\s*V(?:olts?)?\s*(?:[@/:,(-]|at|bei|a|à)?\s*(?:up to|max\.?|bis zu|hasta|fino a)?\s*(\d+(?:\.\d+)?)\s*(m?A)\b/gi,
     ),
   ].map((match) => [match[1]!, `${match[2]} ${/m/.test(match[3]!) ? 'mA' : 'A'}`]);
 
@@ -246,7 +260,7 @@ function socketIn(text: string, fields: Readonly<Record<string, Field>>): Writte
   return contacts && series ? { series, contacts } : undefined;
 }
 
-const range = String.raw`\s*(?:-|/|\.{2,3}|…|to|through|bis|a|à|al|do)\s*`;
+const range = String.raw`\s*(?:-|/|\.{2,3}|…|to|through|bis|a|à|al|do|až|až do|tot|até)\s*`;
 
 /** What stands before a voltage at which something else was measured. */
 const atVoltage = String.raw`(?<!(?:@|\bat|\bsous|\bunder|\bbei|\bpri|\bprzy|\bcon|\ba|(?<![\p{L}])à)\s*\d*\.?\d*)`;

@@ -66,7 +66,13 @@ function cutPiece(piece: string, label: string, aside: string, words: string): r
     ...[...said.matchAll(bracket)].flatMap(([, inside = '']) =>
       piecesOf(inside).map(
         // Behind a figure they say something else; behind words alone they hold the figure.
-        (one): Statement => ({ label: /\d/.test(text) ? '' : above, text: one, whole: one, aside: '', words }),
+        (one): Statement => ({
+          label: /\d\s*[\p{L}"]/u.test(text) ? '' : above,
+          text: one,
+          whole: one,
+          aside: '',
+          words,
+        }),
       ),
     ),
   ];

@@ -18,7 +18,7 @@ const words = {
   thickness: 'thick -dick -starke. epaiss grosor espesor grueso spess spesor dikte. dik. grub tloust tlust',
   diameter: 'diam dia. -durchmesser ø φ ⌀ srednic prumer doorsnede',
   depth: 'depth deep. -tief profond profund diept diep. glebok hloub',
-  hole: 'hole -loch lochbild -bohrung bohrbild trou percage perce. alesage agujero taladr orificio foro. fori. foratura furo furacao gat. gaten. otwor dira. diry. otvor bore. bores.',
+  hole: 'hole -loch lochbild -bohrung bohrbild trou percage perce. alesage agujero taladr orificio foro. fori. foratura furo furacao gat. gaten. otwor dira. diry. otvor bore. bores. asgat',
   pattern:
     'pattern spacing -abstand -bild. -raster -kreis. entraxe patron separaci interass rozstaw roztec padrao distanc distanz -afstand patroon grid. pitch_of_holes espacement schemat schema',
   mount:
@@ -35,13 +35,13 @@ const words = {
   wire: 'wire wires wiring cable cables -kabel kabel lead. leads. litze fil. fils. cavo. cavi. cavetti fios. fio. draad draden przewod kabl vodic silicone. silikon pigtail awg. anschlussdrah zuleitung cavetto',
   gauge: 'awg gauge section. querschnitt -querschnitt seccion sezione przekroj prurez bitola doorsnede',
   current:
-    'current amp. amps. amper amperage -strom. -strom -stroms. courant intensit intensidad corriente corrente stroom prad. pradu proud. proudu i_max',
+    'current amp. amps. amper amperage -strom. -strom -stroms. courant intensit intensidad corriente corrente stroom prad. pradu proud. proudu i_max -stroom.',
   draw: 'draw pulls. sips consum -aufnahme. -verbrauch zieht ziehen consomm assorb verbruik pobor pobier zuzyc odber spotreb drain. gasto appetite',
   continuous:
     'continu cont. con_current constant -dauer permanent nominal rated. rating. nenn ciagl ciagly trval sustain constante costante stale. dauerhaft',
   most: 'max. max maxim maks -hochst limit. grenz ceiling tope. absolu absolut up_to bis_zu jusqu hasta fino_a nejvys najw no_more_than at_most massim',
   burst:
-    'burst peak. peaks. -spitze -spitzen spitz kurzzeit pointe. pico. picco. moment instant rafaga rafale szczyt chwil spick piek. impuls short_time pulse pulso impulsion puls krotkotr kratkodob',
+    'burst peak. peaks. -spitze -spitzen spitz kurzzeit pointe. pico. picco. moment instant rafaga rafale szczyt chwil spick impuls short_time pulse pulso impulsion puls krotkotr kratkodob piek',
   idle: 'idle no_load zero_load without_load leerlauf a_vide en_vide vacio. vuoto. jalow bez_obciazenia naprazdno nullast onbelast ralenti sin_carga sem_carga senza_carico repos. io. i0. unloaded stationair vazio.',
   voltage: 'volt -spannung tension. tensione tensioni tensao napiec napet spanning voltaj voltaggio',
   input: 'input eingang -eingang entree entrada ingresso wejsc vstup ingang invoer feed feeds',
@@ -53,14 +53,14 @@ const words = {
   power: 'power. powers watt watts -leistung puissance potenc potenz moc. mocy. vermogen vykon wattage',
   steep: 'pitch. pitched steig -steigung pas. paso. passo. skok. skoku stoup spoed. stoupani',
   blade:
-    'blade blades bladed -blatt -blattrig pale. pales. -pale. palas. pala. tripale tripala bipale bipala lopat list. listu. listy bladen -bladen -blad. triblade bladig',
+    'blade blades bladed -blatt -blattrig pale. pales. -pale. palas. pala. tripale tripala bipale bipala lopat list. listu. listy bladen -bladen -blad. triblade bladig pas.',
   hub: 'hub. hubs. -nabe. -naben nabe naben moyeu buje. cubo. mozzo naaf piast naboj nucleo',
   shaft:
-    'shaft -welle. -wellen welle. wellen arbre axe. eje. ejes. albero eixo. wal. walu. waly os. osi. osie hridel axle. axel',
+    'shaft -welle. -wellen welle. wellen arbre axe. eje. ejes. albero eixo. wal. walu. waly os. osi. osie hridel axle. axel walek walka',
   screw:
     'screw schraub -schraube vis. visser visserie tornill vite. viti. parafus schroef sroub srub wkret bout. bouten bolt',
   nut: 'nut. nuts. mutter ecrou tuerca dado. porca moer. nakret matic',
-  thread: 'thread gewinde filet rosca filettat gwint zavit draad.',
+  thread: 'thread gewinde filet rosca filettat gwint zavit',
   stator: 'stator estator statore',
   bell: 'bell. -glocke cloche campana dzwon zvon klok. can.',
   magnet: 'magnet aimant iman. imanes',
@@ -68,14 +68,14 @@ const words = {
   discharge:
     'discharg entlad -entlad decharg descarg scaric rozlad vybij vybijeni ontlad c-rat c_rat c_rating c_value c-wert',
   charge:
-    'charg. charge charges. charging -lade. lade. laden ladestrom -laderate laderate ladung recharg charge_ rechar carga. recarga cargar carica. ricaric ladow nabij nabijeni laad laden. oplad carregamento',
-  balance: 'balanc -balancer equilibr bilanc wyrown servisn ekvilib',
+    'charg. charge charges. charging lade. laden ladestrom -laderate laderate ladung recharg charge_ rechar carga. recarga cargar carica. ricaric ladow nabij nabijeni laad laden. oplad carregamento',
+  balance: 'balanc -balancer equilibr bilanc wyrown servisn ekvilib balans',
   connector:
-    'connector connexion connecteur plug. plugs -stecker stecker anschluss -anschluss prise. fiche. conector conect connett spina. presa zlacz wtyk wtycz gniazd konekt socket. sockets -buchse buchse jack. stekker connettore enchufe ficha. terminat interface interfaz zakoncz coax koaxial',
+    'connector connexion connecteur plug. plugs -stecker stecker anschluss -anschluss prise. fiche. conector conect connett spina. presa zlacz wtyk wtycz gniazd konekt socket. sockets -buchse buchse jack. stekker connettore enchufe ficha. terminat interface interfaz zakoncz coax koaxial steckverbind',
   chemistry: 'chemi quimic chimi technolog',
   sort: 'typ. type. tipo. rodzaj. style. art.',
   energy: 'energ watt_hour wattstunden',
-  antenna: 'antenn anten. antena antenas antenow antenov aerial. aerials',
+  antenna: 'antenn anten. antena antenas antenow antenov aerial. aerials anten',
   frequency:
     'khz. frequen frekven frecuen czestotl band. bands. bande. banda bandas. pasm pasmo -band. tuned bereich -bereich kmitoc',
   gain: 'gain. gewinn -gewinn ganancia guadagno ganho zysk zisk winst',
@@ -84,7 +84,7 @@ const words = {
   swr: 'vswr. swr. s11. return_loss tos. ros. stehwelle',
   channel: 'channel kanal -kanal canal canaux canales canali kanaal',
   pit: 'pit. pit_mode pitmode pit-modus pitmodus',
-  control: 'control steuer comando sterow ovlad protocol protokol protocollo',
+  control: 'control steuer comando sterow ovlad protocol protokol protocollo command. commande',
   telemetry: 'telemet',
   sensitivity: 'sensitiv -empfindlich empfindlich sensibil czulos citlivos gevoelig',
   link: 'link. radio_link liaison enlace collegamento lacze funk. funksystem funkstandard radio_system protocol_family radio.',
@@ -107,23 +107,23 @@ const words = {
   pads: 'pad. pads. lotpad -pad. pastill lotflach piazzol -pads. lotpads',
   camera: 'cam. cams. camera kamera camara telecamera -kamera cameras fpv-kamera kamery',
   standoff:
-    'standoff stand-off spacer -abstandshalter abstandhalter abstandsbolzen entretois colonn separador distanzial distanzbolzen dystans distanc. sloupk torretta torrette espaciador pilares afstandshouder',
-  arm: 'arm. arms. -arm. -arme. arme. armen. bras. brazo bracc ramion ramie ramien ramena rameno braco',
+    'standoff stand-off spacer -abstandshalter abstandhalter abstandsbolzen entretois colonn separador distanzial distanzbolzen dystans distanc. sloupk torretta torrette espaciador pilares afstandshouder afstandsbus',
+  arm: 'arm. arms. arme. armen. bras. brazo bracc ramion ramie ramien ramena rameno braco ersatzarm ramen.',
   plate: 'plate plates -platte platte plaque placa placas piastr plyt deska desky desk. bodem bottom_plate top_plate',
   prop: 'prop. props. propell -propeller helice elica eliche elik smigl smiglo vrtul schroef. luftschraube',
   wheelbase:
     'wheelbase wheel_base radstand achsabstand motor_to_motor motor-to-motor diagonal empattement entre_ejes interasse distancia_entre_ejes passo. rozstaw_osi rozvor wielbasis distancia_entre_eixos rozstaw_silnik',
   strap:
-    'strap straps -gurt. -gurtschlitz gurt gurtschlitz klett velcro sangle correa cinghi pasek. paska paski popruh riem. -band_slot klettband cinta',
+    'strap straps -gurt. -gurtschlitz gurt gurtschlitz klett velcro sangle correa cinghi pasek. paska paski popruh riem. -band_slot klettband cinta pask',
   material: 'material materia -werkstoff werkstoff matiere tworzyw materiaal',
-  geometry: 'geometr layout bauform uklad form. forme. forma',
+  geometry: 'geometr layout bauform uklad form. forme. forma.',
   pieces:
     'piece pcs. pc. quantity qty stuck -stuck anzahl quantite unidad pieza cantidad pezz quantit sztuk szt. ilosc stuks. aantal kus. kusu ks. per_pack set_of pack_of sachet bag_of bolsa busta woreczek zakje baleni',
   rotation: 'rotat -drehrichtung drehsinn sens_de_rotation kierun smer_otac draairichting obrot cw. ccw.',
   grommet:
     'grommet gummi -tulle silentbloc gommin amortig rubber damper shock_ball soft_mount soft-mount silent_bloc antivibr gumk tlumik silikonkugel softmount borrach',
   capacitor: 'capacitor kondensator condensat condensad elko. elco. elcos cap. caps. kondenz',
-  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length',
+  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod',
   esr: 'esr.',
   sensor: 'sensor senseur capteur czujnik senzor sensore galvanomet stromsensor',
   lens: 'lens. lente. linse objekt objectif obiettivo objetivo obiektyw -objektiv',
@@ -139,7 +139,7 @@ const words = {
   frame: 'frame. frames. rahmen -rahmen chassis telaio rama. ramy. ram. marco. cuadro kader',
   hardware: 'hardware. fixings kleinteile visserie',
   between: 'between_the zwischen_den entre_les entre_las entre_placas entre_as tra_le miedzy mezi_des tussen_de',
-  side: 'side. seite seitlich cote. lado. lato. strona stran. kant.',
+  side: 'side. seite seitlich cote. lado. lato. strona kant.',
   bay: 'bay. einbauraum',
   pair: 'pair -paar. -paare. paire par. pares coppi. coppie pary.',
   status: 'status etat estado stato stan.',

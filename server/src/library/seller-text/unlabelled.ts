@@ -67,7 +67,7 @@ const cellRange = (field: string): Rule => ({
 const voltageRange: Rule = {
   field: 'supply',
   pattern:
-    /(?<![\d.])\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s*(?:-|to|bis|à|a|do)\s*\d+(?:\.\d+)?\s*V(?:olts?)?\b|\b(?:between|zwischen|entre|tra)\s+\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s+(?:and|und|et|y|e)\s+\d+(?:\.\d+)?\s*V(?:olts?)?\b/i,
+    /(?<![\d.])\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s*(?:-|to|bis|à|a|do|až|tot|até)\s*\d+(?:\.\d+)?\s*V(?:olts?)?\b|\b(?:between|zwischen|entre|tra)\s+\d+(?:\.\d+)?\s*(?:V(?:olts?)?)?\s+(?:and|und|et|y|e)\s+\d+(?:\.\d+)?\s*V(?:olts?)?\b/i,
   unless: /\b(?:output|adjustable|regulat\w*|bec|ausgang|sortie|salida|uscita|storage|signal)\b/i,
 };
 
@@ -114,6 +114,11 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   propeller: [
     weight,
     {
+      field: 'size',
+      pattern: /(?<![\d.x])\d(?:\.\d{1,2})?"?\s*x\s*\d(?:\.\d{1,2})?"?\s*x\s*[2-6](?![\d.]|\s*mm)/i,
+      unless: /\b(?:also|similar|instead|recommend\w*)\b/i,
+    },
+    {
       field: 'pieces',
       pattern:
         /\b(?:set|pack|bag|satz|lot|juego|confezione)\s*(?:of|von|mit|de|da)\s*(\d{1,2})\b(?!\s*(?:pairs?|paare?|paires?|pares|[x.-]))/i,
@@ -129,6 +134,11 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     grommets,
     protocols,
     cellRange('cells'),
+    {
+      field: 'type',
+      pattern: /(?<![\d.])4[ -]?(?:in|en|w|v|em)[ -]?1(?![\d.])|\bfour[ -]in[ -]one\b/i,
+      as: () => '4-in-1',
+    },
     {
       field: 'channels',
       pattern: /\d\s*A\s*x\s*([1-8])(?![\d.])|(?<![\d.])([2-8])\s*x\s*\d{1,3}\s*A\b/i,
@@ -202,7 +212,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     {
       field: 'draw',
       pattern:
-        /(?:\bdraws?|consumes?|consumption|zieht|consomme|consommation|consumo|stromaufnahme|assorbimento)\b[^\d.]{0,24}(\d+(?:\.\d+)?)\s*(mA|A)\s*(?:at|@|bei|sous|a|con|przy)\s*(\d+(?:\.\d+)?)\s*V/i,
+        /(?:\b(?:draws?|pulls|takes|needs|zieht|pobiera)|\b(?:consum|consom|stromaufn|stromverbr|assorb|pob[oó]r|odb[ěe]r|spot[řr]eb|verbru)\p{L}*)\b[^\d.]{0,24}(\d+(?:\.\d+)?)\s*(mA|A)\s*(?:at|@|bei|from|on|an|von|sous|a|à|con|przy|z|při|da|op)\s*(\d+(?:\.\d+)?)\s*V/iu,
       as: ([, amps, unit, volts]) =>
         `${Number((Number(amps) * Number(volts) * (/m/i.test(unit!) ? 0.001 : 1)).toPrecision(4))} W`,
     },
@@ -237,6 +247,12 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     },
   ],
   battery: [
+    {
+      field: 'plug-half',
+      pattern: /\bXT\s?\d{2}\w?[- ]?(?:\w+\s)?\(?(?:hembra|female|femelle|femmina|fêmea|buchse|żeńsk\w*|samice)/i,
+      as: () => 'sockets',
+      unless: /\b(?:adapt\w*|charg\w*|lad\w*)\b/i,
+    },
     {
       field: 'balance-pins',
       pattern:
