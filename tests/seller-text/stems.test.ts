@@ -1582,3 +1582,186 @@ describe('what lines say by the stems of their words', () => {
     (kind, line, field, value) => expect(read(kind, line)[field]).toEqual(value),
   );
 });
+
+/** Lines that look like one that is read, and are about something else. */
+const silent: readonly (readonly [kind: string, fields: readonly string[], lines: readonly string[]])[] = [
+  [
+    'motor',
+    ['weight'],
+    [
+      'Versandgewicht: 120 g',
+      'Package weight 45 g',
+      'Thrust: 1640 g',
+      'Max. thrust (5" prop): 1640 g',
+      'Schub 1640 g',
+      'Poids de l’emballage : 45 g',
+      'Take-off weight: 650 g',
+      'Ciąg: 1640 g',
+      'Weight of the box 45 g',
+      'Weight: 31 to 33 g',
+    ],
+  ],
+  [
+    'motor',
+    ['peak-current', 'no-load-current'],
+    [
+      'Recommended ESC: 45A',
+      'Empfohlener Regler: 45 A',
+      'Continuous current: 30 A',
+      'ESC: 45A or more',
+      '100 %\t40,8 A\t1640 g\t30400',
+    ],
+  ],
+  [
+    'motor',
+    ['outside', 'stator', 'shaft-length', 'thread-depth', 'wire-length'],
+    ['Bell diameter: 27.5 mm', 'Magnet thickness: 1.5 mm', 'Total length 32.3 mm'],
+  ],
+  ['motor', ['mount', 'shaft'], ['Stack holes of your frame: 20x20 M2', 'M5 nut included']],
+  ['motor', ['cells', 'kv'], ['Recommended prop: 5-5.1 inch', 'Tested at 25 V']],
+  [
+    'propeller',
+    ['bore', 'hub-thickness'],
+    ['Hub diameter: 13 mm', 'Nabendurchmesser: 13 mm', 'Tip thickness 1.2 mm', 'T-mount screws 8 mm'],
+  ],
+  [
+    'propeller',
+    ['pieces', 'weight', 'size'],
+    [
+      '2 pairs per bag',
+      'Set of 2 pairs',
+      'Recommended motor: 2207 1900KV',
+      'Weight of the bag: 40 g',
+      'Buy 5 bags',
+      'Ships in 2-4 days',
+    ],
+  ],
+  [
+    'esc',
+    ['current', 'burst'],
+    ['BEC 5V 2A', 'Recommended motor: 30A continuous', 'Fuse 60A', 'Suggested: 45A motors', 'USB 5V 0.5A'],
+  ],
+  ['esc', ['voltage-limit', 'cells'], ['Capacitor: 1000uF 35V', '40V MOSFETs', 'Requires a 35 V capacitor']],
+  [
+    'esc',
+    ['pads', 'controller-socket', 'weight'],
+    ['XT60 pigtail, 12 AWG, 100 mm', '8-pin cable, 50 mm', 'Wires 14 AWG supplied', 'Shipping weight 60 g'],
+  ],
+  [
+    'esc',
+    ['telemetry', 'current-sensor'],
+    ['Telemetry is optional', 'Current sensor (optional)', 'Works without telemetry'],
+  ],
+  [
+    'flight-controller',
+    ['led-pad', 'buzzer-pads', 'usb'],
+    ['Status LED: blue', 'The blue LED blinks', 'USB-C to USB-A cable', 'USB cable, 30 cm'],
+  ],
+  ['flight-controller', ['mount', 'outside', 'weight'], ['Package size: 80x80x30 mm', 'Gross weight: 45 g']],
+  [
+    'flight-controller',
+    ['regulators', 'motor-outputs', 'uarts'],
+    ['Receiver needs 5V 0.5A', 'M3 motor screws', 'UARTs ........ 6'],
+  ],
+  [
+    'camera',
+    ['width', 'outside'],
+    [
+      'Lens: 2.1 mm M12',
+      'Bracket width 22 mm',
+      'Cable 80 mm',
+      'Height 21 mm',
+      'Halterung 22 mm breit',
+      'Lens diameter 14 mm',
+    ],
+  ],
+  ['camera', ['supply', 'current'], ['At 12 V', 'Output 1 Vpp', 'Recommended BEC: 500 mA']],
+  ['camera', ['weight', 'ratio'], ['Shipping weight: 60 g', 'Switchable in the menu']],
+  [
+    'video-transmitter',
+    ['levels'],
+    ['Up to 800 mW', 'Power: 25-800 mW', 'Power consumption: 6 W', 'Max. 25 mW without a licence'],
+  ],
+  [
+    'video-transmitter',
+    ['antenna-plug', 'mount'],
+    ['Includes an MMCX to SMA adapter cable', 'Recommended antenna: MMCX', 'Action camera plate 30x30 mm'],
+  ],
+  [
+    'video-antenna',
+    ['length', 'gain', 'axial-ratio'],
+    [
+      'Cable length: 60 mm',
+      'Diameter 20 mm',
+      'VSWR < 1.3',
+      'Also available as SMA (120 mm long)',
+      'Height 15 mm',
+      'Cross-polarisation 20 dB',
+    ],
+  ],
+  [
+    'video-antenna',
+    ['polarisation', 'plug'],
+    ['Do not mix it with an LHCP one', 'Recently viewed: Stub LHCP antenna, MMCX'],
+  ],
+  ['receiver', ['current', 'telemetry-power', 'weight'], ['Your radio may use 250 mW', '2.4G', 'Weight with box 12 g']],
+  [
+    'battery',
+    ['charge-limit', 'discharge', 'burst-discharge'],
+    [
+      'Charge temperature: 0-45 C',
+      'Storage at 20 C',
+      'Discharge temperature up to 60C',
+      'Keep below 60 °C',
+      'Recommended charge: 1C',
+    ],
+  ],
+  [
+    'battery',
+    ['wire', 'plug', 'balance-pins'],
+    ['Balance wire 22AWG', 'XT60 charge lead sold separately', 'Adapter XT60 to XT30'],
+  ],
+  [
+    'battery',
+    ['landing-voltage', 'cells'],
+    ['Store at 3.8V per cell', 'Storage 3.80-3.85V per cell', 'Recommended charger: 6S', 'Nominal 3.7 V per cell'],
+  ],
+  ['battery', ['weight', 'outside', 'capacity'], ['Also in 1550 mAh', 'Carton 100x50x60 mm', 'Gross weight 260 g']],
+  [
+    'capacitor',
+    ['voltage', 'outside', 'leads'],
+    ['Spikes above 35 V are gone', 'Heat shrink 18 mm', 'Temperature 105C', 'Krimpkous 12 mm'],
+  ],
+  [
+    'frame',
+    ['arm-thickness', 'arm-width', 'stack-height'],
+    [
+      'Top plate 2 mm',
+      'Bodenplatte\t2,5 mm',
+      'Arm length 90 mm',
+      'Propeller clearance 5 mm',
+      'Height 30 mm',
+      'Spare arm 9.90',
+    ],
+  ],
+  [
+    'frame',
+    ['camera-widths', 'largest-propeller', 'strap-width'],
+    ['Action camera mount 22 mm', 'Camera tilt 0-50', 'Strap 250 mm long', '5 inch class', 'Lens up to 14 mm'],
+  ],
+  [
+    'frame',
+    ['wheelbase', 'weight'],
+    ['Length 180 mm', 'Weight per arm: 12 g', 'All-up weight 650 g', 'Poids au décollage : 650 g', 'Plate 110x40 mm'],
+  ],
+];
+
+describe('what lines do not say', () => {
+  it.each(silent.flatMap(([kind, fields, lines]) => lines.map((line) => [kind, line, fields] as const)))(
+    '%s: %j says nothing of %j',
+    (kind, line, fields) => {
+      const found = read(kind, line);
+      for (const field of fields) expect(found).not.toHaveProperty(field);
+    },
+  );
+});

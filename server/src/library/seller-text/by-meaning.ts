@@ -23,8 +23,29 @@ export interface Meant<T extends Sought> {
 const surest = ['label', 'words', 'unit'] as const;
 type Sure = (typeof surest)[number];
 
-/** Whatever stands beside it, such words mean another thing. */
-const elsewhere: readonly About[] = ['box', 'advice', 'thrust', 'flown', 'variant', 'temperature', 'heat_shrink'];
+/** Words that mean another thing, whatever stands beside them. */
+const elsewhere: readonly About[] = [
+  'box',
+  'advice',
+  'thrust',
+  'flown',
+  'variant',
+  'temperature',
+  'heat_shrink',
+  'other_thing',
+];
+
+export const isElsewhere = (text: string): boolean => {
+  const about = aboutOf(text);
+  return elsewhere.some((one) => about.has(one));
+};
+
+/** Whether the words may be about this field and nothing else. */
+export function mayBeAbout(kind: string, key: string, text: string): boolean {
+  const ways = waysOf(kind, key);
+  const may = new Set(ways.flatMap((way) => [...way.may]));
+  return ways.length === 0 || ways.some(({ whatever }) => whatever) || [...aboutOf(text)].every((one) => may.has(one));
+}
 
 /** @returns what the statements say, the surest first and then in the order of the page */
 export function meantBy<T extends Sought>(
@@ -134,6 +155,7 @@ function readFrom(
     return undefined;
   if (field.is === 'list' && leaf.is === 'quantity' && sure === 'unit' && Array.isArray(value) && value.length < 2)
     return undefined;
+  if (field.is === 'term' && sure === 'unit' && own.has('without')) return undefined;
   // The word alone may be about either of two things.
   const subject = key === 'ratio' ? /\d:\d/ : /\b(?:pal|ntsc)\b/i;
   if (value === 'switchable' && sure !== 'label' && !subject.test(text)) return undefined;
@@ -151,10 +173,13 @@ function isBoardPattern(value: Written | undefined): boolean | undefined {
   return sides ? sides[1] === sides[2] && /^(?:16|20|25|25\.5|26|26\.5|30|30\.5)$/.test(sides[1]!) : undefined;
 }
 
+/** In brackets behind the thing: that it costs extra, or is not there. */
+const unsure = /optional|separat|not includ|sold|nicht|en option|opcional|opzional/;
+
 function mention(said: Statement, own: ReadonlySet<About>, meant: string): string | undefined {
   const text = fold(said.text);
   if (no.test(text)) return meant === 'yes' && said.label !== '' ? 'no' : undefined;
-  if (own.has('without') || aboutOf(said.label).has('without')) return undefined;
+  if (own.has('without') || aboutOf(said.label).has('without') || unsure.test(fold(said.whole))) return undefined;
   return yes.test(text) || text !== '' ? meant : undefined;
 }
 

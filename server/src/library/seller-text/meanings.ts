@@ -12,8 +12,9 @@ const ways: Readonly<Record<string, string>> = {
   outside:
     'size length? width? height? thickness? plate? weight? wire? connector? together? | length width height? thickness? | length? width? height? thickness? plate?',
   supply:
-    'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage?',
-  current: 'draw current? voltage? most? power? supply? | current draw? supply? voltage? most? | draw? current?',
+    'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage? need?',
+  current:
+    'draw current? voltage? most? power? supply? mount? | current draw? supply? voltage? most? mount? | draw? current? mount?',
   sensitivity: 'sensitivity? most? link? frequency?',
   gain: '...',
   hole: 'hole diameter? size? mount? grommet? thread? pattern? screw? thickness?',
@@ -32,9 +33,9 @@ const ways: Readonly<Record<string, string>> = {
     'rear mount? hole? pattern? size? screw? stack? vtx? thread? | vtx mount? hole? pattern? size? screw? stack? thread?',
   'frame.stack-height':
     'stack height free? middle? most? plate? | free height stack? middle? plate? | between plate middle? height? free? stack?',
-  'frame.camera-widths': 'camera width? mount? size? plate? advice? small_class? together?',
+  'frame.camera-widths': 'camera width? mount? size? plate? advice? small_class? together? bracket?',
   'frame.strap-width': 'strap width? hole? cells? size?',
-  'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness? pattern?',
+  'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness? pattern? bracket?',
   'frame.gps-mount': 'gps mount rear? | gps mount?',
   'frame.battery-side': 'cells mount? plate? strap?',
 
@@ -63,7 +64,7 @@ const ways: Readonly<Record<string, string>> = {
   'propeller.bore':
     'hole hub? shaft? diameter? mount? middle? size? free? prop? motor? | shaft diameter? hub? hole? size? advice? motor? | hub free diameter?',
   'propeller.pieces': 'pieces prop? box? together? capacity?',
-  'propeller.rotation': 'rotation? pieces? prop? pair? motor?',
+  'propeller.rotation': 'rotation? pieces? prop? pair? motor? cells? box?',
   'propeller.~diameter': 'diameter size? length? prop?',
   'propeller.~pitch': 'steep size? blade? prop?',
   'propeller.~blades': 'blade pieces? prop? steep?',
@@ -118,7 +119,7 @@ const ways: Readonly<Record<string, string>> = {
   'camera.system': 'standard? output? camera? resolution? ratio?',
 
   'video-transmitter.levels': 'power output? channel? | output power? | power? output?',
-  'video-transmitter.draw': 'draw power? current? most? voltage? supply? input?',
+  'video-transmitter.draw': 'draw power? current? most? voltage? supply? input? mount?',
   'video-transmitter.mount':
     'mount hole? pattern? screw? size? thread? | hole pattern? screw? size? thread? | pattern screw? | screw? thread? grommet?',
   'video-transmitter.camera-supply':
@@ -132,11 +133,11 @@ const ways: Readonly<Record<string, string>> = {
   'video-antenna.polarisation': 'polar? antenna?',
   'video-antenna.band': 'frequency supply? most? continuous? antenna? | supply?',
   'video-antenna.length':
-    'length together? antenna? wire? connector? size? | size wire together connector? | size together length?',
+    'length together? antenna? connector? size? | length wire together connector? | size wire together connector?',
   'video-antenna.axial-ratio': 'axial? ratio?',
 
-  'receiver.link': 'link control? sort?',
-  'receiver.band': 'frequency? link? antenna? supply?',
+  'receiver.link': 'link control? sort? radio_module?',
+  'receiver.band': 'frequency? link? antenna? supply? radio_module?',
   'receiver.protocols': 'control? output? uart? supply? standard? link? pads? telemetry?',
   'receiver.telemetry-power':
     'telemetry power? output? most? link? draw? current? | power output? most? link? draw? current? | output? power? most? draw? current?',
@@ -165,7 +166,8 @@ const ways: Readonly<Record<string, string>> = {
   'capacitor.outside':
     'size length? diameter? height? geometry? capacitor? together? | geometry? diameter? height? length?',
   'capacitor.voltage': 'voltage? most? supply? continuous? capacitor?',
-  'capacitor.leads': 'leg length? wire? size? together? | wire length? leg? | connector length?',
+  'capacitor.leads':
+    'leg length? wire? size? together? supplied? | wire length? leg? supplied? | connector length? supplied?',
   'capacitor.~diameter': 'diameter size? | thickness size? ',
   'capacitor.~height': 'height size? without? leg? | length size?',
 
@@ -179,7 +181,7 @@ const ways: Readonly<Record<string, string>> = {
   'esc.voltage-limit': 'most voltage? input? supply?',
   'esc.pads': 'pads cells? wire? most? | cells wire most',
   'flight-controller.usb-side': 'usb connector? side?',
-  'flight-controller.video-socket': 'connector digital wire? | connector vtx digital? wire?',
+  'flight-controller.video-socket': 'connector digital wire? pieces? | connector vtx digital? wire? pieces?',
   'video-transmitter.socket': 'connector wire? sort?',
 };
 
@@ -200,7 +202,7 @@ const itself: Readonly<Record<string, readonly About[]>> = {
   camera: ['camera'],
   'video-transmitter': ['vtx'],
   'video-antenna': ['antenna'],
-  receiver: ['link'],
+  receiver: ['link', 'receiver'],
   battery: ['cells'],
   capacitor: ['capacitor'],
 };

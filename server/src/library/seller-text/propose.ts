@@ -4,7 +4,7 @@ import { readQuantity } from '../../text/quantity';
 import type { Field, MapField } from '../../vocabulary/field';
 import { partsField } from '../../vocabulary/generated/fields';
 import { assemble, pieceFields, piecesOf } from './assemble';
-import { meantBy } from './by-meaning';
+import { isElsewhere, mayBeAbout, meantBy } from './by-meaning';
 import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
 import { readAs, type Written } from './read-value';
 import { statementsOf } from './statements';
@@ -166,13 +166,14 @@ function collect(
     const spoken =
       one.key === undefined || isTitle(one) ? one.value : knownKey(targets, one.key) ? one.value : undefined;
     if (spoken === undefined || one.box) continue;
-    for (const clause of clausesOf(spoken))
+    for (const clause of clausesOf(spoken).filter((one) => !isElsewhere(one)))
       inClause(
         targets,
         clause,
         one.key === undefined,
         (target, value) =>
           found.has(prefix + target.path) ||
+          !mayBeAbout(kind, target.key, clause) ||
           take(target, value, one.key === undefined && one.words.includes(clause.trim()) ? clause.trim() : one.words),
         read,
       );

@@ -29,7 +29,7 @@ const words = {
   middle: 'mitte. mittel center centre middle main. haupt central centro medio. medi. srodk stred',
   free: 'lichte. clear. clearance free. inner. inside. innen -innen libre interior interieur intern. interne intern utile. swiatlo wewn vnitr',
   together:
-    'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met. w/',
+    'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met. w/ vc.',
   rear: 'rear back. aft. heck hint arriere traser posterior tyl. tylny tylne zadni achter',
   vtx: 'vtx. vtx video_transmitter videosender sender. emetteur emisor trasmettitore nadajnik vysilac',
   wire: 'wire wires wiring cable cables -kabel kabel lead. leads. litze fil. fils. cavo. cavi. cavetti fios. fio. draad draden przewod kabl vodic silicone. silikon pigtail awg. anschlussdrah zuleitung cavetto',
@@ -87,7 +87,7 @@ const words = {
   control: 'control steuer comando sterow ovlad protocol protokol protocollo command. commande',
   telemetry: 'telemet',
   sensitivity: 'sensitiv -empfindlich empfindlich sensibil czulos citlivos gevoelig',
-  link: 'link. radio_link liaison enlace collegamento lacze funk. funksystem funkstandard radio_system protocol_family radio.',
+  link: 'link. radio_link liaison enlace collegamento lacze funk. funksystem funkstandard radio_system protocol_family',
   firmware: 'firmware fw. firmwar logiciel',
   uart: 'uart uarts serial_port puerto_serie puertos_serie seriell port_serie ports_serie porte_seriali porty_szereg',
   bec: 'bec. becs. bec regulator rail. rails.',
@@ -147,22 +147,28 @@ const words = {
   small_class: 'micro. nano. mini. full-size full_size',
   esc: 'esc. escs. regler speed_controller variateur variador',
   digital: 'digital. hd. digitale numerique',
-  box: 'package -karton karton carton verpackung versand shipping shipment packing packag parcel emballage embalaje imballo opakow balik expedi envio spedizion wysylk verzend verpakking gross. brutto brut. bruto. lordo.',
+  box: 'package -karton karton carton verpackung versand shipping shipment packing packag parcel emballage embalaje imballo opakow balik expedi envio spedizion wysylk verzend verpakking gross. brutto brut. bruto. lordo. of_the_box with_box box_size gift_box retail_box of_the_bag',
   advice:
     'recommend suggest empfehl empfohl conseil recomand recomend consigli zalec doporuc aanbevol aanbevel passend compatible kompatibel compatib kompatybil suited ideal matching pairs_well geeignet suitable passt_zu',
   thrust: 'thrust schub -schub poussee empuje spinta ciag. trakce stuwkracht tah. draagkracht throttle efficien g/w',
-  flown: 'takeoff take-off take_off auw. flying_weight fluggewicht abfluggewicht all-up en_ordre_de_vol',
+  flown:
+    'takeoff take-off take_off auw. flying_weight fluggewicht abfluggewicht all-up en_ordre_de_vol decollage despegue decollo startgewicht startow vzlet',
   temperature: 'temperat temp. °c storage_ working_temp',
   least:
     'below. lower_than not_under. minim abschalt entladeschluss cut-off cutoff inferieur unter. unterhalb sotto ponizej pod. debajo abaixo onder.',
   measuring: 'sense sensing sens. messung -messung mesure_de misura_della medicion medicao pomiar meren meting',
   time: 'delivery lieferzeit livraison entrega consegna dostaw doruc',
   goggle: 'goggle brille lunettes gafas occhiali gogli bryle',
-  radio_module: 'handset remote_controller',
+  radio_module: 'radio. handset remote_controller',
   variant:
-    'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally',
+    'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally also_in auch_in aussi_en tambien_en anche_in rowniez_w takze_w',
   supplied:
     'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with',
+  other_thing:
+    'fuse. sicherung fusible fusibil bezpiecznik pojistk zekering charger ladegerat chargeur cargador caricabatter ladowark nabijeck oplader adapter adaptador adaptateur adattator redukc spike smoke_stopper tester action_cam',
+  need: 'need requires required benotigt necesita richiede wymaga vyzaduje vereist',
+  receiver: 'receiver -empfanger empfanger recepteur receptor ricevent ricevitor odbiornik prijimac ontvanger',
+  bracket: 'bracket -halter. -halterung halterung soporte staffa uchwyt drzak beugel',
   heat_shrink: 'heat_shrink heatshrink schrumpf thermoretr termorretract termoret krimp',
   without:
     'without ohne. sans. sin. senza. bez. zonder. sem. w/o excl exkl hors. not. no. none. kein keine nicht. pas_de non. nie. niet. geen. optional separat',

@@ -22,6 +22,8 @@ const weight: Rule = {
   pattern:
     /^(?:~|about|only|just|approx\.?|ca\.?|nur|env\.?)?\s*(\d+(?:\.\d+)?)\s*(?:g|grams?|gramm|grammes?)(?:\s+each)?\.?$/i,
   as: ([, grams]) => `${grams} g`,
+  // A band, as in `2.4G`.
+  unless: /\dG$/,
 };
 
 const outside: Rule = {
@@ -109,6 +111,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     {
       field: 'mount',
       pattern: new RegExp(`${pattern}[\\s,(]*(?:mounting\\s+)?(?:holes?|pattern)?[\\s,(]*M\\d(?:\\.\\d)?\\b`, 'i'),
+      unless: /\b(?:stack|frame|fc|flight controller)\b/i,
     },
   ],
   propeller: [
