@@ -58,11 +58,14 @@ export function meantBy<T extends Sought>(
     .filter(({ ways }) => ways.length);
   const found = new Map<Sure, Meant<T>[]>(surest.map((sure) => [sure, []]));
   for (const statement of statements.flatMap(eachFigure)) {
-    const label = aboutOf(statement.label);
+    const plain = aboutOf(statement.label);
+    const bracketed = statement.aside === '' ? plain : aboutOf(`${statement.label} ${statement.aside}`);
     const own = aboutOf(statement.text);
     for (const { target, ways } of sought) {
       if (statement.uncut && !isOfWords(target.field)) continue;
-      const sure = howSure(ways, label, own, statement, target.field);
+      const sure =
+        howSure(ways, plain, own, statement, target.field) ??
+        (bracketed === plain ? undefined : howSure(ways, bracketed, own, statement, target.field));
       if (sure === undefined) continue;
       const value = readFrom(kind, target, statement, sure, own);
       if (value !== undefined) found.get(sure)!.push({ target, value, words: statement.words });
@@ -72,7 +75,10 @@ export function meantBy<T extends Sought>(
 }
 
 const isOfWords = (field: Field): boolean =>
-  field.is === 'term' || field.is === 'map' || (field.is === 'list' && field.of.is !== 'quantity');
+  field.is === 'term' ||
+  field.is === 'map' ||
+  field.is === 'table' ||
+  (field.is === 'list' && field.of.is !== 'quantity');
 
 function howSure(
   ways: readonly Way[],
@@ -148,6 +154,10 @@ function readFrom(
       : undefined;
   const isRail = field.is === 'map' || field.is === 'table';
   const text = isRail || (leaf.is === 'notation' && wantsWhole.has(leaf.notation)) ? said.whole : said.text;
+  if (key === 'draw' && field.is === 'quantity' && field.dimension === 'power' && sure !== 'unit') {
+    const watts = wattsIn(said.whole);
+    if (watts !== undefined) return watts;
+  }
   const value = readAs({ key, field, text, aside: said.aside, labelled: sure !== 'unit' });
   if (field.is === 'quantity' && sure !== 'label' && new Set(figuresIn(text, field)).size > 1) return undefined;
   // `2.4G` is a band; only a label makes a capital letter grams.
@@ -159,12 +169,28 @@ function readFrom(
   // The word alone may be about either of two things.
   const subject = key === 'ratio' ? /\d:\d/ : /\b(?:pal|ntsc)\b/i;
   if (value === 'switchable' && sure !== 'label' && !subject.test(text)) return undefined;
+  // Two sides without a word may be of anything, but for a board.
+  const isSize = leaf.is === 'notation' && leaf.notation === 'size';
+  if (isSize && sure === 'unit' && !boards.has(kind) && typeof value === 'string' && !/x.*x/.test(value))
+    return undefined;
   if (isBoardPattern(value) !== undefined && sure === 'unit') {
     if (leaf.is === 'notation' && leaf.notation === 'size' && isBoardPattern(value)) return undefined;
     if (leaf.is === 'notation' && leaf.notation === 'board-mount' && !isBoardPattern(value)) return undefined;
   }
   return value;
 }
+
+/** `480 mA at 12 V` is a power. */
+function wattsIn(text: string): string | undefined {
+  const said = /(?<![\d.])(\d+(?:\.\d+)?)\s*(m?A)\s*(?:\p{L}{1,4}|@|\/|,)?\s*(\d+(?:\.\d+)?)\s*V(?![\p{L}\d])/iu.exec(
+    text,
+  );
+  if (!said) return undefined;
+  const amps = Number(said[1]) * (/m/i.test(said[2]!) ? 0.001 : 1);
+  return `${Number((amps * Number(said[3])).toPrecision(4))} W`;
+}
+
+const boards: ReadonlySet<string> = new Set(['esc', 'flight-controller', 'video-transmitter', 'receiver', 'capacitor']);
 
 /** Whether two lengths alone are where the holes of a board are; the trade has few such squares. */
 function isBoardPattern(value: Written | undefined): boolean | undefined {

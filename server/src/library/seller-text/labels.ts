@@ -177,7 +177,22 @@ export const labels: Readonly<Record<string, readonly string[]>> = {
   'frame.gps-mount': ['gps mount', 'gps-halter', 'support gps', 'soporte gps', 'supporto gps', 'mocowanie gps'],
   'frame.duct-diameter': ['duct diameter', 'inner duct diameter', 'ductdurchmesser'],
 
-  'motor.kv': ['kv', 'kv rating', 'kv value', 'motor kv', 'kv-wert', 'kv wert', 'valeur kv', 'rpm/v'],
+  'motor.kv': [
+    'kv',
+    'kv rating',
+    'kv value',
+    'motor kv',
+    'kv-wert',
+    'kv wert',
+    'valeur kv',
+    'rpm/v',
+    'rpm per volt',
+    'rev/v',
+    'obroty/v',
+    'otacky/v',
+    'tours/v',
+    'giri/v',
+  ],
   'motor.stator': [
     ...[
       'stator',
@@ -1779,7 +1794,7 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
     'dead-cat': /dead ?-?cat/,
     'stretched-x': /stretched|gestreckt/,
     // Squashed, wide or hybrid ones are no square, so nothing but a plain X counts.
-    x: /^(?:(?:true|square|symmetric(?:al)?|echtes?|vrai|vero) ?-?)?x(?:[ -](?:frame|type|form|shape|layout|geometry|configuration|rahmen))?$/,
+    x: /^(?:(?:true|square|symmetric(?:al)?|echtes?|vrai|vero) ?-?)?x(?:[ -](?:verdadeiro|vrai|vero|autentico|frame|type|form|shape|layout|geometry|configuration|rahmen))?$/,
   },
   rotation: {
     'set of both': /(?<!counter.?)(?:clockwise|\bcw\b).{0,30}(?:counter.?clockwise|\bccw\b)|(?:\bccw\b).{0,10}\bcw\b/,
@@ -1798,7 +1813,7 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
       /(?:one|single|1|ein|un|um|uno|jed\w*|een)[ -]?(?:wire|draht|fil|fio|hilo|filo|przewod\w*|vodic\w*|draad\w*)\D{0,14}9600/,
   },
   type: { '4-in-1': /4.?(?:in|en|w).?(?:1|uno|un)\b/ },
-  system: { analog: /analog|\bcvbs\b/ },
+  system: { analog: /analoo?g|\bcvbs\b/ },
   'usb-side': {
     left: /\bleft\b|\blinks|gauche|izquierd|sinistr|esquerd|\blew|\blev/,
     right: /\bright\b|\brechts|droite|derech|destr|direit|\bpraw|\bprav/,
@@ -1806,7 +1821,7 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
     back: /\bback\b|\brear\b|hinten|arriere|detras|dietro|\btras\b|\btyl|vzad/,
   },
   'battery-side': {
-    top: /\btop\b|\boben\b|dessus|arriba|superior|sopra|\bgora\b|na gorze|boven|nahore/,
+    top: /\btop\b|\boben\b|dessus|arriba|superior|sopra|por cima|encima|em cima|\bgora\b|na gorze|boven|nahore/,
     bottom: /bottom|underslung|\bunten\b|dessous|abajo|inferior|sotto|\bdol\b|na dole|onder|dole\b/,
   },
   chemistry: { LiHV: /li-?hv|lipo.?hv|hv.?lipo/, 'Li-ion': /li-?ion/, LiPo: /li-?po/ },

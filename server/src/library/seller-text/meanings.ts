@@ -8,9 +8,9 @@ import type { About } from './stems';
  */
 const ways: Readonly<Record<string, string>> = {
   weight:
-    'weight size? wire? antenna? screw? connector? pieces? standoff? scale? grommet? idle? | wire? antenna? screw? pieces? scale?',
+    'weight size? wire? antenna? screw? connector? pieces? standoff? scale? grommet? idle? overall? | wire? antenna? screw? pieces? scale? overall?',
   outside:
-    'size length? width? height? thickness? plate? weight? wire? connector? together? | length width height? thickness? | length? width? height? thickness? plate?',
+    'size length? width? height? thickness? plate? weight? wire? connector? together? overall? | length width height? thickness? overall? | length? width? height? thickness? plate? overall?',
   supply:
     'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage? need?',
   current:
@@ -44,7 +44,7 @@ const ways: Readonly<Record<string, string>> = {
     'thread depth? most? hole? screw? size? mount? | hole screw? size? diameter? grommet? thread? pattern? | mount screw? | grommet hole? supplied? | screw mount?',
   'motor.stator': 'stator size?',
   'motor.cells':
-    'cells voltage? supply? input? most? advice? continuous? pieces? | voltage supply? input? continuous? most? frequency? advice? | input supply? | supply | advice',
+    'cells voltage? supply? input? most? advice? continuous? pieces? | voltage supply? input? continuous? most? frequency? advice? | input supply? | supply advice? | advice',
   'motor.mount':
     'mount hole? pattern? screw? thread? size? | hole pattern? screw? thread? size? mount? | pattern screw? thread? plate?',
   'motor.thread-depth': 'depth screw? thread? hole? most? mount? length? | screw length most mount?',
@@ -95,12 +95,13 @@ const ways: Readonly<Record<string, string>> = {
     'mount hole? pattern? screw? size? thread? grommet? | hole pattern? screw? size? thread? grommet? | pattern screw? thread? | screw? thread? grommet?',
   'flight-controller.regulators':
     'bec output? voltage? current? supply? burst? most? continuous? together? | output voltage? current? supply? bec? | output?',
-  'flight-controller.motor-outputs': 'motor output? pads? channel? control? together? | output motor? control?',
+  'flight-controller.motor-outputs':
+    'motor output? pads? channel? control? together? connector? | output motor? control? connector?',
   'flight-controller.osd': 'osd together? digital? control? sort? camera?',
   'flight-controller.i2c': 'i2c pads? baro? compass? gps? together? uart?',
   'flight-controller.led-pad':
-    'led_strip led? pads? output? buzzer? strap? control? connector? | led pads output? buzzer? control?',
-  'flight-controller.buzzer-pads': 'buzzer pads? output? led? together? wire?',
+    'led_strip led? pads? output? buzzer? strap? control? connector? | led pads output? buzzer? control? | led output | led connector',
+  'flight-controller.buzzer-pads': 'buzzer pads? output? led? together? wire? connector?',
   'flight-controller.usb': 'usb connector? sort? together?',
   'flight-controller.log-storage': 'memory? capacity? together? osd? size? free?',
   'flight-controller.camera-pads': 'camera pads vtx? output?',
@@ -127,13 +128,13 @@ const ways: Readonly<Record<string, string>> = {
   'video-transmitter.control': 'control wire? vtx?',
   'video-transmitter.pit-mode': 'pit control? together?',
   'video-transmitter.system': 'standard? vtx? frequency? output?',
-  'antenna-plug': 'antenna connector? sort? rear? output? | connector sort? | ',
+  'antenna-plug': 'antenna connector? sort? rear? output? mount? | connector sort? mount? | mount?',
 
   'video-antenna.plug': 'connector? antenna? sort? wire? together? length? without?',
   'video-antenna.polarisation': 'polar? antenna?',
   'video-antenna.band': 'frequency supply? most? continuous? antenna? | supply?',
   'video-antenna.length':
-    'length together? antenna? connector? size? | length wire together connector? | size wire together connector?',
+    'length together? antenna? connector? size? overall? | length wire together connector? overall? | size wire together connector? | overall length? wire? connector? together? size?',
   'video-antenna.axial-ratio': 'axial? ratio?',
 
   'receiver.link': 'link control? sort? radio_module?',
@@ -183,6 +184,8 @@ const ways: Readonly<Record<string, string>> = {
   'flight-controller.usb-side': 'usb connector? side?',
   'flight-controller.video-socket': 'connector digital wire? pieces? | connector vtx digital? wire? pieces?',
   'video-transmitter.socket': 'connector wire? sort?',
+  'flight-controller.uarts': 'uart output? free? hardware?',
+  'video-transmitter.channels': 'channel frequency?',
 };
 
 export interface Way {
@@ -207,6 +210,20 @@ const itself: Readonly<Record<string, readonly About[]>> = {
   capacitor: ['capacitor'],
 };
 const neutral: readonly About[] = ['sort', 'without', 'together'];
+
+/** All fields of a kind that have ways, with the fields of all kinds. */
+const keysOf = (kind: string): readonly string[] =>
+  Object.keys(ways).flatMap((name) =>
+    name.startsWith(`${kind}.`) ? name.slice(kind.length + 1) : name.includes('.') ? [] : name,
+  );
+
+/** Whether words about this name a field of such a part, all of it or one; the unit beside them is not asked. */
+export const nameAField = (kind: string, about: ReadonlySet<About>, only?: string): boolean =>
+  keysOf(kind).some(
+    (key) =>
+      (only === undefined || key === only) &&
+      waysOf(kind, key).some(({ must }) => must.length > 0 && must.every((one) => about.has(one))),
+  );
 
 export function waysOf(kind: string, key: string): readonly Way[] {
   const said = ways[`${kind}.${key}`] ?? ways[key];

@@ -111,7 +111,7 @@ export function proposeFields(kind: string, text: string, today: string): Propos
   const order = [...found.values()].map((one) => ({ one, at: placeOf(table, one.path) })).sort((a, b) => a.at - b.at);
   const fields: readonly Proposal[] = order.map(({ one }) => ({ ...one, ...dated(table, one, today) }));
   const name = nameIn(pasted);
-  return { kind, name, fields, unread: unreadLines(all, heard, name) };
+  return { kind, name, fields, unread: unreadLines(kind, all, heard, name) };
 }
 
 function collect(

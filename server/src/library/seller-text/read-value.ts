@@ -58,8 +58,17 @@ function listOf(said: Said, text: string): readonly string[] | undefined {
               )
               .flatMap((piece) => oneOf({ ...said, field: of }, piece) ?? [])
           : [];
-  const unique = [...new Set(found)];
+  const unique = [...new Set(of.is === 'notation' && of.notation === 'motor-mount' ? sameScrew(found) : found)];
   return unique.length > 0 ? unique : undefined;
+}
+
+/** `16x16 and 19x19 (M3)`: motors of both patterns take the one screw that is named behind them. */
+function sameScrew(mounts: readonly string[]): readonly string[] {
+  const screws = new Set(mounts.flatMap((one) => / M[\d.]+$/.exec(one)?.[0] ?? []));
+  const [screw] = screws;
+  return screws.size === 1 && / M/.test(mounts.at(-1) ?? '')
+    ? mounts.map((one) => (/ M/.test(one) ? one : one + screw))
+    : mounts;
 }
 
 const andWord = '(?:and|und|et|y|e|i|oraz|ou|or|o|oder|of|lub|nebo|en)';
@@ -76,7 +85,7 @@ function spread(text: string): string {
   return (
     text
       // A range has two ends; more are steps.
-      .replace(/(?<![\d.-])\d+(?:-\d+){2,15}(?=\s*mW\b)/gi, (steps) => steps.replaceAll('-', '/'))
+      .replace(/(?<![\d.-])\d+(?:\s?-\s?\d+){2,15}(?=\s*mW\b)/gi, (steps) => steps.replaceAll('-', '/'))
       .replace(severalOfOne, (_, numbers: string, unit: string) =>
         numbers
           .split(between)
@@ -273,10 +282,14 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
   const beside = /^\s*M(\d(?:\.\d)?)\s*$/i.exec(aside)?.[1];
   const screw = (thread: string | undefined): string => (thread || beside ? ` M${thread ?? beside}` : '');
   switch (notation) {
-    case 'stator':
+    case 'stator': {
+      // Behind its label the stator may be told as two lengths.
+      const sides = labelled ? /(?<![\d.])(\d{2})\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.5)?)\s*mm/i.exec(text) : null;
+      if (sides) return `${sides[1]}${sides[2]!.replace(/^\d(?=\.|$)/, '0$&')}`;
       return get(/(?<![\d.])(\d{2})(\d{2}(?:\.5)?)(?![\d.]|\s*kv|\s*mah)/i, ([, a, b]) =>
         Number(a) >= 6 && Number(a) <= 60 && Number(b) >= 2 && Number(b) <= 20 ? `${a}${b}` : undefined,
       );
+    }
     case 'cells':
       return (
         get(new RegExp(`(?<![\\d.])(\\d{1,2})\\s*S?${range}(\\d{1,2})\\s*S\\b`, 'i'), ([, a, b]) => `${a}S-${b}S`) ??

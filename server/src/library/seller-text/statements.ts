@@ -17,7 +17,7 @@ export interface Statement {
 }
 
 const joint =
-  /(?<!\b(?:max|min|ca|dia|incl|inkl|approx|maks|typ|env|resp|no|nr))[.]\s+|[;!?]\s+|,\s+|\s*[|•·;]\s*|\s+[/–—-]\s+|\s+\+\s+|\s+(?:and|und|et|y|e|i|en|oraz|sowie|u|plus|while|but|or|oder|ou|o|lub|nebo)\s+/gi;
+  /(?<!\b(?:max|min|ca|dia|incl|inkl|approx|maks|typ|env|resp|no|nr))[.]\s+|[;!?]\s+|,\s+|\s*[|•·;]\s*|\s+[/–—-]\s+|\s+\+\s+|\s+(?:and|und|et|y|e|i|en(?=\s+\d)|oraz|sowie|u|plus|while|but|so|which|because|aber|mais|pero|ale|or|oder|ou|o|lub|nebo)\s+/gi;
 
 /** `25, 200` and `19 mm or 20 mm` are one list; `78 mm, 215 g` is none. */
 const figureAtEnd = /(?<![\p{L}\d])\d+(?:\.\d+)?\s*("|[a-zµμω%]{0,4})$/iu;
@@ -27,6 +27,9 @@ const figureAtStart =
 function isOneList(before: string, after: string): boolean {
   // The screw belongs to the pattern before it.
   if (/\d/.test(before.slice(-12)) && /^M\d(?:\.\d)?(?![\w.])/i.test(after.slice(0, 6))) return true;
+  // So does its time to a current.
+  if (/\dA$/i.test(before.slice(-6).replace(/\s/g, '')) && /^\d{1,3}\s?s(?:ec\w*)?(?![\w])/i.test(after.slice(0, 12)))
+    return true;
   const [left, right] = [figureAtEnd.exec(before.slice(-40)), figureAtStart.exec(after.slice(0, 60))];
   if (!left || !right) return false;
   const [a, b] = [left[1]!.toLowerCase(), right[1]!.toLowerCase()];
@@ -98,7 +101,7 @@ function statementsIn(said: string, label: string, aside: string, words: string)
 }
 
 /** A label is a few words without a figure; what stands before a sign otherwise is a statement of its own. */
-const isLabel = (key: string): boolean => !/\d/.test(key.replace(/i2c|m\d|@\s*\d+\s*v/gi, ''));
+const isLabel = (key: string): boolean => !/\d/.test(key.replace(/i2c|m\d|@\s*\d+\s*v|(?<=\p{L} )\d$/giu, ''));
 
 export function statementsOf(one: Pasted): readonly Statement[] {
   // A line of three cells and more is a list, and its first cell no label.

@@ -11,6 +11,7 @@ const words = {
   size: 'dimension dim. dims. size. sizes. measur -abmess -masse. -mass. -grosse -misst mesur taille encombr medida mide. miden. tamano dimens misur ingombr wymiar rozmiar mierz rozmer velikost afmeting maat. maten. formaat. footprint outline pcb.',
   length:
     'length long. -lange. -lang. longueur longitud largo. lunghezz lungo. lunga. lunghi compriment lengte dlug delk. delka dlouh end_to_end de_long',
+  overall: 'overall end_to_end',
   width:
     'width wide. -breit largeur large. anchura ancho. larghezz largo. larga. largura breedte breed. szerok sirk sirok',
   height:
@@ -30,7 +31,7 @@ const words = {
   free: 'lichte. clear. clearance free. inner. inside. innen -innen libre interior interieur intern. interne intern utile. swiatlo wewn vnitr',
   together:
     'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met. w/ vc.',
-  rear: 'rear back. aft. heck hint arriere traser posterior tyl. tylny tylne zadni achter',
+  rear: 'rear back. aft. heck hint arriere traser posterior tyl. tylny tylne zadni achter traseir',
   vtx: 'vtx. vtx video_transmitter videosender sender. emetteur emisor trasmettitore nadajnik vysilac',
   wire: 'wire wires wiring cable cables -kabel kabel lead. leads. litze fil. fils. cavo. cavi. cavetti fios. fio. draad draden przewod kabl vodic silicone. silikon pigtail awg. anschlussdrah zuleitung cavetto',
   gauge: 'awg gauge section. querschnitt -querschnitt seccion sezione przekroj prurez bitola doorsnede',
@@ -48,7 +49,7 @@ const words = {
   supply:
     'supply supplie power. powers powered betrieb -versorgung aliment zasil napaj napajen voeding runs. run. takes. accepts. accept working operating service. fonctionn funcionamiento trabajo lavoro pracy robocz funzionamento anything_from',
   cells:
-    'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku batter bateri pack. accu. accus packs.',
+    'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku batter bateri pack. accu. accus packs. element',
   resistance: 'resist -widerstand weerstand rezyst opor. odpor rm. ri. milliohm impedan',
   power: 'power. powers watt watts -leistung puissance potenc potenz moc. mocy. vermogen vykon wattage',
   steep: 'pitch. pitched steig -steigung pas. paso. passo. skok. skoku stoup spoed. stoupani',
@@ -61,7 +62,7 @@ const words = {
     'screw schraub -schraube vis. visser visserie tornill vite. viti. parafus schroef sroub srub wkret bout. bouten bolt',
   nut: 'nut. nuts. mutter ecrou tuerca dado. porca moer. nakret matic',
   thread: 'thread gewinde filet rosca filettat gwint zavit',
-  stator: 'stator estator statore',
+  stator: 'stator estator statore stojan',
   bell: 'bell. -glocke cloche campana dzwon zvon klok. can.',
   magnet: 'magnet aimant iman. imanes',
   capacity: 'capac kapazit -kapazitat pojemn kapacit capaciteit',
@@ -107,12 +108,12 @@ const words = {
   pads: 'pad. pads. lotpad -pad. pastill lotflach piazzol -pads. lotpads',
   camera: 'cam. cams. camera kamera camara telecamera -kamera cameras fpv-kamera kamery',
   standoff:
-    'standoff stand-off spacer -abstandshalter abstandhalter abstandsbolzen entretois colonn separador distanzial distanzbolzen dystans distanc. sloupk torretta torrette espaciador pilares afstandshouder afstandsbus',
+    'standoff stand-off spacer -abstandshalter abstandhalter abstandsbolzen entretois colonn separador distanzial distanzbolzen dystans distanc. sloupk torretta torrette espaciador pilares afstandshouder afstandsbus espacador',
   arm: 'arm. arms. arme. armen. bras. brazo bracc ramion ramie ramien ramena rameno braco ersatzarm ramen.',
   plate: 'plate plates -platte platte plaque placa placas piastr plyt deska desky desk. bodem bottom_plate top_plate',
   prop: 'prop. props. propell -propeller helice elica eliche elik smigl smiglo vrtul schroef. luftschraube',
   wheelbase:
-    'wheelbase wheel_base radstand achsabstand motor_to_motor motor-to-motor diagonal empattement entre_ejes interasse distancia_entre_ejes passo. rozstaw_osi rozvor wielbasis distancia_entre_eixos rozstaw_silnik',
+    'wheelbase wheel_base radstand achsabstand motor_to_motor motor-to-motor diagonal empattement entre_ejes interasse distancia_entre_ejes passo. rozstaw_osi rozvor wielbasis distancia_entre_eixos rozstaw_silnik distancia_entre_motor distance_entre_moteurs distanza_tra_motori distanza_tra_i_motori distanza_motori abstand_der_motoren motorabstand odleglosc_silnik vzdalenost_motor',
   strap:
     'strap straps -gurt. -gurtschlitz gurt gurtschlitz klett velcro sangle correa cinghi pasek. paska paski popruh riem. -band_slot klettband cinta pask',
   material: 'material materia -werkstoff werkstoff matiere tworzyw materiaal',
@@ -123,7 +124,7 @@ const words = {
   grommet:
     'grommet gummi -tulle silentbloc gommin amortig rubber damper shock_ball soft_mount soft-mount silent_bloc antivibr gumk tlumik silikonkugel softmount borrach',
   capacitor: 'capacitor kondensator condensat condensad elko. elco. elcos cap. caps. kondenz',
-  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod',
+  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod wyprowadz',
   esr: 'esr.',
   sensor: 'sensor senseur capteur czujnik senzor sensore galvanomet stromsensor',
   lens: 'lens. lente. linse objekt objectif obiettivo objetivo obiektyw -objektiv',
@@ -141,7 +142,7 @@ const words = {
   between: 'between_the zwischen_den entre_les entre_las entre_placas entre_as tra_le miedzy mezi_des tussen_de',
   side: 'side. seite seitlich cote. lado. lato. strona kant.',
   bay: 'bay. einbauraum',
-  pair: 'pair -paar. -paare. paire par. pares coppi. coppie pary.',
+  pair: 'pair -paar. -paare. paire pares coppi. coppie pary.',
   status: 'status etat estado stato stan.',
   both_ways: 'bidirec bidirek bidirez dwukierun obousm tweericht rpm_filter',
   small_class: 'micro. nano. mini. full-size full_size',
@@ -155,7 +156,7 @@ const words = {
     'takeoff take-off take_off auw. flying_weight fluggewicht abfluggewicht all-up en_ordre_de_vol decollage despegue decollo startgewicht startow vzlet',
   temperature: 'temperat temp. °c storage_ working_temp',
   least:
-    'below. lower_than not_under. minim abschalt entladeschluss cut-off cutoff inferieur unter. unterhalb sotto ponizej pod. debajo abaixo onder.',
+    'below. lower_than not_under. minim abschalt entladeschluss cut-off cutoff inferieur unter. unterhalb sotto ponizej pod. debajo abaixo onder. descendre_sous',
   measuring: 'sense sensing sens. messung -messung mesure_de misura_della medicion medicao pomiar meren meting',
   time: 'delivery lieferzeit livraison entrega consegna dostaw doruc',
   goggle: 'goggle brille lunettes gafas occhiali gogli bryle',
@@ -163,7 +164,7 @@ const words = {
   variant:
     'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally also_in auch_in aussi_en tambien_en anche_in rowniez_w takze_w',
   supplied:
-    'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with',
+    'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with v_baleni w_komplecie nella_confezione in_dotazione in_the_box na_caixa im_lieferumfang dans_la_boite en_la_caja',
   other_thing:
     'fuse. sicherung fusible fusibil bezpiecznik pojistk zekering charger ladegerat chargeur cargador caricabatter ladowark nabijeck oplader adapter adaptador adaptateur adattator redukc spike smoke_stopper tester action_cam',
   need: 'need requires required benotigt necesita richiede wymaga vyzaduje vereist',

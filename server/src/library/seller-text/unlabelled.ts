@@ -169,7 +169,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     {
       field: 'capacitor-supplied',
       pattern:
-        /(?:capacitor|kondensator|condensateur|condensador|condensatore)\b.{0,20}(?:in the box|included|supplied|enthalten|beiliegend|fourni|inclus|incluido)/i,
+        /(?:capacitor|kondensator|condensateur|condensador|condensatore)\b.{0,20}(?:in the (?:box|bag|pouch)|included|supplied|enthalten|beiliegend|fourni|inclus|incluido)/i,
       as: () => 'yes',
       unless: withoutIt,
     },
