@@ -5,7 +5,7 @@ import { type Way, waysOf } from './meanings';
 import { figuresIn, readAs, type Written } from './read-value';
 import type { Statement } from './statements';
 import { type About, aboutOf } from './stems';
-import { fold } from './text';
+import { fold, plainSigns } from './text';
 
 interface Sought {
   readonly path: string;
@@ -154,9 +154,10 @@ function readFrom(
       : undefined;
   const isRail = field.is === 'map' || field.is === 'table';
   const text = isRail || (leaf.is === 'notation' && wantsWhole.has(leaf.notation)) ? said.whole : said.text;
-  if (key === 'draw' && field.is === 'quantity' && field.dimension === 'power' && sure !== 'unit') {
+  if (key === 'draw') {
     const watts = wattsIn(said.whole);
-    if (watts !== undefined) return watts;
+    // Watts alone may be those of the radio.
+    if (watts !== undefined || sure === 'unit') return watts;
   }
   const value = readAs({ key, field, text, aside: said.aside, labelled: sure !== 'unit' });
   if (field.is === 'quantity' && sure !== 'label' && new Set(figuresIn(text, field)).size > 1) return undefined;
@@ -169,6 +170,10 @@ function readFrom(
   // The word alone may be about either of two things.
   const subject = key === 'ratio' ? /\d:\d/ : /\b(?:pal|ntsc)\b/i;
   if (value === 'switchable' && sure !== 'label' && !subject.test(text)) return undefined;
+  if (value === undefined && leaf.is === 'notation' && /^(?:board|motor)-mount$/.test(leaf.notation)) {
+    const square = squareIn(said, leaf.notation === 'board-mount');
+    return square === undefined || field.is !== 'list' ? square : [square];
+  }
   // Two sides without a word may be of anything, but for a board.
   const isSize = leaf.is === 'notation' && leaf.notation === 'size';
   if (isSize && sure === 'unit' && !boards.has(kind) && typeof value === 'string' && !/x.*x/.test(value))
@@ -188,6 +193,19 @@ function wattsIn(text: string): string | undefined {
   if (!said) return undefined;
   const amps = Number(said[1]) * (/m/i.test(said[2]!) ? 0.001 : 1);
   return `${Number((amps * Number(said[3])).toPrecision(4))} W`;
+}
+
+/** `hole spacing 30.5 mm` and `holes on a 20 mm square` tell both sides at once. */
+function squareIn({ label, whole }: Statement, board: boolean): string | undefined {
+  const text = plainSigns(whole);
+  const side = /^\D*?(?<![\d.])(\d{1,2}(?:\.\d)?)\s*mm(?!\s*x)/.exec(text)?.[1];
+  const sides = board ? /^(?:16|20|25\.5|26\.5|30\.5)$/ : /^(?:9|12|16|19|25)$/;
+  if (side === undefined || !sides.test(side)) return undefined;
+  const isSquare =
+    aboutOf(`${label} ${whole}`).has('pattern') ||
+    /square|quadrat|carr[eé]|kwadrat|cuadrad|quadrad|[čc]tver|vierkant/i.test(whole);
+  const screw = / M(\d(?:\.\d)?)(?![\d.]|\s*x)/.exec(` ${text.replace(/[()/,]/g, ' ')}`)?.[1];
+  return isSquare ? `${side}x${side}${screw ? ` M${screw}` : ''}` : undefined;
 }
 
 const boards: ReadonlySet<string> = new Set(['esc', 'flight-controller', 'video-transmitter', 'receiver', 'capacitor']);

@@ -1792,12 +1792,13 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
   },
   geometry: {
     'dead-cat': /dead ?-?cat/,
-    'stretched-x': /stretched|gestreckt/,
+    'stretched-x': /stretched|gestreckt|protazen|allong|estirad|allungat|wydluzon|esticad/,
     // Squashed, wide or hybrid ones are no square, so nothing but a plain X counts.
     x: /^(?:(?:true|square|symmetric(?:al)?|echtes?|vrai|vero) ?-?)?x(?:[ -](?:verdadeiro|vrai|vero|autentico|frame|type|form|shape|layout|geometry|configuration|rahmen))?$/,
   },
   rotation: {
-    'set of both': /(?<!counter.?)(?:clockwise|\bcw\b).{0,30}(?:counter.?clockwise|\bccw\b)|(?:\bccw\b).{0,10}\bcw\b/,
+    'set of both':
+      /rechts\W.{0,20}linksdreh|droite.{0,20}gauche|(?<!anti)horari\w*.{0,20}antihorari|prawo\w*.{0,20}lewo|pravo\w*.{0,20}levo|(?<!counter.?)(?:clockwise|\bcw\b).{0,30}(?:counter.?clockwise|\bccw\b)|(?:\bccw\b).{0,10}\bcw\b/,
   },
   'antenna-plug': { MHF4: /ipex ?-?4|mhf ?4/, 'U.FL': /ipex(?: ?-?1)?(?! ?-?\d)|u\.?fl/ },
   plug: { MHF4: /ipex ?-?4|mhf ?4/, 'U.FL': /ipex(?: ?-?1)?(?! ?-?\d)|u\.?fl/ },

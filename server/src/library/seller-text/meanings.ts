@@ -15,7 +15,7 @@ const ways: Readonly<Record<string, string>> = {
     'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage? need?',
   current:
     'draw current? voltage? most? power? supply? mount? | current draw? supply? voltage? most? mount? | draw? current? mount?',
-  sensitivity: 'sensitivity? most? link? frequency?',
+  sensitivity: 'sensitivity? most? link? frequency? measuring?',
   gain: '...',
   hole: 'hole diameter? size? mount? grommet? thread? pattern? screw? thickness?',
   grommets: 'grommet together? supplied? pieces? mount? hole? screw? thread?',
@@ -36,7 +36,7 @@ const ways: Readonly<Record<string, string>> = {
   'frame.camera-widths': 'camera width? mount? size? plate? advice? small_class? together? bracket?',
   'frame.strap-width': 'strap width? hole? cells? size?',
   'frame.standoff-thread': 'standoff screw? height? length? thread? size? pieces? thickness? pattern? bracket?',
-  'frame.gps-mount': 'gps mount rear? | gps mount?',
+  'frame.gps-mount': 'gps mount rear? | gps mount? | gps bracket',
   'frame.battery-side': 'cells mount? plate? strap?',
 
   'motor.kv': '...',
@@ -120,7 +120,7 @@ const ways: Readonly<Record<string, string>> = {
   'camera.system': 'standard? output? camera? resolution? ratio?',
 
   'video-transmitter.levels': 'power output? channel? | output power? | power? output?',
-  'video-transmitter.draw': 'draw power? current? most? voltage? supply? input? mount?',
+  'video-transmitter.draw': 'draw power? current? most? voltage? supply? input? mount? | most? power? supply?',
   'video-transmitter.mount':
     'mount hole? pattern? screw? size? thread? | hole pattern? screw? size? thread? | pattern screw? | screw? thread? grommet?',
   'video-transmitter.camera-supply':
@@ -134,7 +134,7 @@ const ways: Readonly<Record<string, string>> = {
   'video-antenna.polarisation': 'polar? antenna?',
   'video-antenna.band': 'frequency supply? most? continuous? antenna? | supply?',
   'video-antenna.length':
-    'length together? antenna? connector? size? overall? | length wire together connector? overall? | size wire together connector? | overall length? wire? connector? together? size?',
+    'length together? antenna? connector? size? overall? | length wire together connector? overall? | size wire together connector? | overall length? wire? connector? together? size? | length width wire together',
   'video-antenna.axial-ratio': 'axial? ratio?',
 
   'receiver.link': 'link control? sort? radio_module?',
@@ -176,9 +176,9 @@ const ways: Readonly<Record<string, string>> = {
   'battery-lead.plug': 'connector sort? | wire?',
   'battery-lead.wire': 'wire? gauge? size? length? connector?',
   'battery-lead.length': 'wire length? gauge? | length wire?',
-  'frame.motor-screws': 'screw motor pieces? together?',
-  'frame.stack-screws': 'screw stack pieces? together?',
-  'frame.frame-screws': 'screw frame pieces? together? | hardware pieces? together?',
+  'frame.motor-screws': 'screw motor pieces? together? supplied?',
+  'frame.stack-screws': 'screw stack pieces? together? supplied?',
+  'frame.frame-screws': 'screw frame pieces? together? supplied? | hardware pieces? together? supplied?',
   'esc.voltage-limit': 'most voltage? input? supply?',
   'esc.pads': 'pads cells? wire? most? | cells wire most',
   'flight-controller.usb-side': 'usb connector? side?',

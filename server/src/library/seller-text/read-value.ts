@@ -92,11 +92,13 @@ function spread(text: string): string {
           .map((number) => `${number} ${unit}`)
           .join(', '),
       )
-      .replace(/(DShot)\s*(\d+(?:\s*[/,-]\s*\d{3,4})+)/gi, (_, name: string, numbers: string) =>
-        numbers
-          .split(/\s*[/,-]\s*/)
-          .map((number) => `${name}${number}`)
-          .join(', '),
+      .replace(
+        /(DShot)\s*(\d+(?:(?:\s*[/,&-]\s*|\s*,?\s+(?:and|und|et|y|e|i|a)\s+)\d{3,4})+)/gi,
+        (_, name: string, numbers: string) =>
+          numbers
+            .split(/\D+/)
+            .map((number) => `${name}${number}`)
+            .join(', '),
       )
   );
 }
@@ -253,7 +255,7 @@ const ampsFirst = (text: string): readonly (readonly [string, string])[] =>
 const voltsFirst = (text: string): readonly (readonly [string, string])[] =>
   [
     ...text.matchAll(
-      /(\d+(?:\.\d+)?)\s*V(?:olts?)?\s*(?:[@/:,(-]|at|bei|a|à)?\s*(?:up to|max\.?|bis zu|hasta|fino a)?\s*(\d+(?:\.\d+)?)\s*(m?A)\b/gi,
+      /(\d+(?:\.\d+)?)\s*V(?:olts?)?\s*(?:[@/:,(-]|at|bei|a|à)?\s*(?:up to|max\.?|bis zu|hasta|fino a)?\s*(?:\p{L}{1,12}\s+){0,3}(\d+(?:\.\d+)?)\s*(m?A)(?![\p{L}\d])/giu,
     ),
   ].map((match) => [match[1]!, `${match[2]} ${/m/.test(match[3]!) ? 'mA' : 'A'}`]);
 
@@ -299,10 +301,16 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
       return get(/(?<![\d.])(\d{1,2})S(?:\s*(\d)P)?\b/i, ([, s, p]) => `${s}S${p && p !== '1' ? `${p}P` : ''}`);
     case 'board-mount':
     case 'motor-mount':
-      return get(
-        // The screw stands behind the pattern, not behind another one, and is no shaft.
-        /(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)(?![\d.])\s*(?:mm)?(?:(?:(?!\d\s*x\s*\d|shaft|prop\b|welle|arbre|albero)[^;]){0,60}?\bM(\d(?:\.\d)?)\b(?!\s*(?:shaft|prop|nut|thread|welle|x\s*\d)))?/i,
-        ([, a, b, m]) => `${a}x${b}${screw(m)}`,
+      return (
+        get(
+          /(?<![\w.])M(\d(?:\.\d)?)\s*[/,;]\s*(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)(?![\d.])(?!\s*(?:mm)?\s*[x(/,]?\s*M?\d)/i,
+          ([, m, a, b]) => `${a}x${b} M${m}`,
+        ) ??
+        get(
+          // The screw stands behind the pattern, not behind another one, and is no shaft.
+          /(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:mm)?\s*x\s*(\d{1,2}(?:\.\d)?)(?![\d.])\s*(?:mm)?(?:(?:(?!\d\s*x\s*\d|shaft|prop\b|welle|arbre|albero)[^;]){0,60}?\bM(\d(?:\.\d)?)\b(?!\s*(?:shaft|prop|nut|thread|welle|x\s*\d)))?/i,
+          ([, a, b, m]) => `${a}x${b}${screw(m)}`,
+        )
       );
     case 'screw':
       return get(/\bM(\d(?:\.\d)?)\s*x\s*(\d{1,2})/i, ([, m, length]) => `M${m}x${length}${headIn(text)}`);

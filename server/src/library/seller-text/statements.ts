@@ -94,14 +94,14 @@ function statementsIn(said: string, label: string, aside: string, words: string)
     ...pieces.flatMap((piece, i) => {
       // `both patterns, 20x20 and 30.5x30.5`: figures without a word of their own stand under the words before them.
       const before = pieces[i - 1];
-      const under = label === '' && before && !/\d/.test(before) && !/\p{L}{3}/u.test(piece) ? before : label;
+      const under = label === '' && before && !/\d/.test(before) && !/\p{L}{4}/u.test(piece) ? before : label;
       return cutPiece(piece, under, aside, words);
     }),
   ];
 }
 
 /** A label is a few words without a figure; what stands before a sign otherwise is a statement of its own. */
-const isLabel = (key: string): boolean => !/\d/.test(key.replace(/i2c|m\d|@\s*\d+\s*v|(?<=\p{L} )\d$/giu, ''));
+const isLabel = (key: string): boolean => !/\d/.test(key.replace(/i2c|m\d|@\s*\d+\s*v|(?<=\p{L} )\d$|\b\ds$/giu, ''));
 
 export function statementsOf(one: Pasted): readonly Statement[] {
   // A line of three cells and more is a list, and its first cell no label.

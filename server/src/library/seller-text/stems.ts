@@ -28,7 +28,7 @@ const words = {
   stack:
     'stack fc. flight_control flugsteuer electronic elektronik controller. pila. torre. stos. controladora controleur_de_vol',
   middle: 'mitte. mittel center centre middle main. haupt central centro medio. medi. srodk stred',
-  free: 'lichte. clear. clearance free. inner. inside. innen -innen libre interior interieur intern. interne intern utile. swiatlo wewn vnitr',
+  free: 'lichte. clear. clearance free. inner. inside. innen -innen libre interior interieur intern. interne intern utile. swiatlo wewn vnitr svetl',
   together:
     'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met. w/ vc.',
   rear: 'rear back. aft. heck hint arriere traser posterior tyl. tylny tylne zadni achter traseir',
@@ -42,7 +42,7 @@ const words = {
     'continu cont. con_current constant -dauer permanent nominal rated. rating. nenn ciagl ciagly trval sustain constante costante stale. dauerhaft',
   most: 'max. max maxim maks -hochst limit. grenz ceiling tope. absolu absolut up_to bis_zu jusqu hasta fino_a nejvys najw no_more_than at_most massim',
   burst:
-    'burst peak. peaks. -spitze -spitzen spitz kurzzeit pointe. pico. picco. moment instant rafaga rafale szczyt chwil spick impuls short_time pulse pulso impulsion puls krotkotr kratkodob piek',
+    'burst peak. peaks. -spitze -spitzen spitz kurzzeit pointe. pico. picco. moment instant rafaga rafale szczyt chwil spick impuls short_time pulse pulso impulsion puls krotkotr kratkodob piek kurz.',
   idle: 'idle no_load zero_load without_load leerlauf a_vide en_vide vacio. vuoto. jalow bez_obciazenia naprazdno nullast onbelast ralenti sin_carga sem_carga senza_carico repos. io. i0. unloaded stationair vazio.',
   voltage: 'volt -spannung tension. tensione tensioni tensao napiec napet spanning voltaj voltaggio',
   input: 'input eingang -eingang entree entrada ingresso wejsc vstup ingang invoer feed feeds',
@@ -91,7 +91,7 @@ const words = {
   link: 'link. radio_link liaison enlace collegamento lacze funk. funksystem funkstandard radio_system protocol_family',
   firmware: 'firmware fw. firmwar logiciel',
   uart: 'uart uarts serial_port puerto_serie puertos_serie seriell port_serie ports_serie porte_seriali porty_szereg',
-  bec: 'bec. becs. bec regulator rail. rails.',
+  bec: 'bec. becs. bec regulator rail. rails. przetwornic stabilizator wandler -wandler spannungsregler converter menic convertisseur convertidor',
   output: 'output outputs -ausgang ausgang sortie sorties salida uscit wyjsc vystup uitgang saida',
   osd: 'osd. osd overlay incrustation superposi sovrimpress sobreimpres -einblendung at7456 max7456',
   memory:
@@ -117,14 +117,14 @@ const words = {
   strap:
     'strap straps -gurt. -gurtschlitz gurt gurtschlitz klett velcro sangle correa cinghi pasek. paska paski popruh riem. -band_slot klettband cinta pask',
   material: 'material materia -werkstoff werkstoff matiere tworzyw materiaal',
-  geometry: 'geometr layout bauform uklad form. forme. forma.',
+  geometry: 'geometr layout bauform uklad form. forme. forma. tvar',
   pieces:
     'piece pcs. pc. quantity qty stuck -stuck anzahl quantite unidad pieza cantidad pezz quantit sztuk szt. ilosc stuks. aantal kus. kusu ks. per_pack set_of pack_of sachet bag_of bolsa busta woreczek zakje baleni',
   rotation: 'rotat -drehrichtung drehsinn sens_de_rotation kierun smer_otac draairichting obrot cw. ccw.',
   grommet:
     'grommet gummi -tulle silentbloc gommin amortig rubber damper shock_ball soft_mount soft-mount silent_bloc antivibr gumk tlumik silikonkugel softmount borrach',
   capacitor: 'capacitor kondensator condensat condensad elko. elco. elcos cap. caps. kondenz',
-  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod wyprowadz',
+  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod wyprowadzen',
   esr: 'esr.',
   sensor: 'sensor senseur capteur czujnik senzor sensore galvanomet stromsensor',
   lens: 'lens. lente. linse objekt objectif obiettivo objetivo obiektyw -objektiv',
@@ -164,7 +164,7 @@ const words = {
   variant:
     'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally also_in auch_in aussi_en tambien_en anche_in rowniez_w takze_w',
   supplied:
-    'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with v_baleni w_komplecie nella_confezione in_dotazione in_the_box na_caixa im_lieferumfang dans_la_boite en_la_caja',
+    'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with v_baleni w_komplecie nella_confezione in_dotazione in_the_box na_caixa im_lieferumfang dans_la_boite en_la_caja in_the_bag',
   other_thing:
     'fuse. sicherung fusible fusibil bezpiecznik pojistk zekering charger ladegerat chargeur cargador caricabatter ladowark nabijeck oplader adapter adaptador adaptateur adattator redukc spike smoke_stopper tester action_cam',
   need: 'need requires required benotigt necesita richiede wymaga vyzaduje vereist',

@@ -43,6 +43,8 @@ export function plainSigns(text: string): string {
       .replace(/(?<=[a-zµμω"°]\s*)(?:±|\+\s*\/\s*-|\+-)\s*\d+(?:[.,]\d+)?\s*(?:[a-zµμω]+\b|["%°])?/gi, '')
       .replace(/(?<=\d)\s*(?:±|\+\s*\/\s*-|\+-)\s*\d+(?:[.,]\d+)?\s*%?/g, '')
       .replace(/(?<=\d)-(?=(?:mm|cm|inch|zoll)\b)/gi, ' ')
+      .replace(/\bmill?i[wv]att?(?:s|ow|y|u)?\b/gi, 'mW')
+      .replace(/\bmill?iamp(?:s|[eè]res?)?\b/gi, 'mA')
       .replace(/\bmillimet(?:er|re)s?\b/gi, 'mm')
       .replace(/(?<=\d\s*(?:mm)?)\s+by\s+(?=\d)/g, 'x')
       .replace(/(?<=\d\s*(?:mm)?\s*)X(?=\s*\d)/g, 'x')
@@ -137,6 +139,8 @@ function pairOf(line: string, top: boolean): { key?: string; aside: string; valu
   return { aside: '', value: line };
 }
 
+const bracketed = /[([]([^)\]]*)[)\]]/g;
+
 /** A table copied cell by cell has the value on the line below its name. */
 function joined(pasted: readonly Pasted[]): readonly Pasted[] {
   return pasted.flatMap((one, i): readonly Pasted[] => {
@@ -147,8 +151,8 @@ function joined(pasted: readonly Pasted[]): readonly Pasted[] {
       return [
         one,
         {
-          key: fold(one.value),
-          aside: '',
+          key: fold(one.value.replace(bracketed, ' ')),
+          aside: [...one.value.matchAll(bracketed)].map((match) => match[1]!).join(' '),
           value: next.value,
           words: `${one.words} ${next.words}`,
           top: false,

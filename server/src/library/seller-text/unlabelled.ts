@@ -58,7 +58,7 @@ const grommets: Rule = {
 
 const protocols: Rule = {
   field: 'protocols',
-  pattern: /\b(?:DShot\s*\d{3,4}(?:\s*[/,]\s*(?:DShot\s*)?\d{3,4})*)/i,
+  pattern: /\b(?:DShot\s*\d{3,4}(?:(?:\s*[/,&]\s*|\s*,?\s+(?:and|und|et|y|e|i|a)\s+)(?:DShot\s*)?\d{3,4})*)/i,
 };
 
 const cellRange = (field: string): Rule => ({
@@ -162,6 +162,12 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
       as: ([, amps, time]) => `${amps} A${time ? ` for ${time} s` : ''}`,
     },
     {
+      field: 'burst',
+      pattern:
+        /(?<![\d.])(\d+(?:\.\d+)?)\s*A\s*(?:for|für|pendant|durante|per|por|przez|po dobu|gedurende)\s*(\d{1,3})\s*(?:s|se[ck]\w*|seg\w*|second\w*)(?!\w)/i,
+      as: ([, amps, time]) => `${amps} A for ${time} s`,
+    },
+    {
       field: 'sensor-scale',
       pattern: /\bscale\b[^\d.]{0,12}(\d{2,4})(?![\d.]|\s*[a-z]*\/)/i,
       as: ([, scale]) => scale!,
@@ -204,6 +210,11 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   camera: [weight, voltageRange],
   'video-transmitter': [
     weight,
+    {
+      field: 'control',
+      pattern: /\b(?:one|single|1)[ -]wire\b.{0,20}?\b(4800|9600)\b/i,
+      as: ([, speed]) => `one-wire ${speed}`,
+    },
     outside,
     mount,
     voltageRange,
