@@ -132,7 +132,7 @@ function eachFigure(statement: Statement): readonly Statement[] {
 const saidByWords: Readonly<Record<string, string>> = { 'flight-controller.osd': 'analog' };
 
 /** Values that need what stands in brackets: a screw, a time, a second figure. */
-const wantsWhole: ReadonlySet<string> = new Set(['board-mount', 'motor-mount', 'short-current', 'size']);
+const wantsWhole: ReadonlySet<string> = new Set(['board-mount', 'motor-mount', 'short-current', 'size', 'shaft']);
 
 function readFrom(
   kind: string,

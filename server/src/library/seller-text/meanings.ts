@@ -10,7 +10,7 @@ const ways: Readonly<Record<string, string>> = {
   weight:
     'weight size? wire? antenna? screw? connector? pieces? standoff? scale? grommet? idle? overall? | wire? antenna? screw? pieces? scale? overall?',
   outside:
-    'size length? width? height? thickness? plate? weight? wire? connector? together? overall? | length width height? thickness? overall? | length? width? height? thickness? plate? overall?',
+    'size length? width? height? thickness? plate? weight? wire? connector? together? overall? diameter? | length width height? thickness? overall? diameter? | length? width? height? thickness? plate? overall? diameter?',
   supply:
     'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage? need?',
   current:
@@ -54,7 +54,7 @@ const ways: Readonly<Record<string, string>> = {
   'motor.no-load-current': 'idle current? voltage? draw? continuous?',
   'motor.peak-current':
     'current most continuous? burst? draw? voltage? motor? | current burst most? continuous? draw? | burst most? continuous? time? | most continuous? burst? | draw most burst? current? | draw burst most? current?',
-  'motor.peak-power': 'power most? continuous? burst? output? | most? burst? continuous?',
+  'motor.peak-power': 'power most? continuous? burst? output? supply? | most? burst? continuous? supply?',
   'motor.wire': 'wire? gauge? length? size? pieces?',
   'motor.wire-length': 'wire length? gauge? size? pieces? together?',
   'motor.~stator-diameter': 'stator diameter size?',
@@ -66,7 +66,7 @@ const ways: Readonly<Record<string, string>> = {
   'propeller.pieces': 'pieces prop? box? together? capacity?',
   'propeller.rotation': 'rotation? pieces? prop? pair? motor? cells? box?',
   'propeller.~diameter': 'diameter size? length? prop?',
-  'propeller.~pitch': 'steep size? blade? prop?',
+  'propeller.~pitch': 'steep size? blade? prop? wheelbase?',
   'propeller.~blades': 'blade pieces? prop? steep?',
 
   'esc.cells':
@@ -119,7 +119,7 @@ const ways: Readonly<Record<string, string>> = {
   'camera.overlay': 'osd together? control? sort? camera?',
   'camera.system': 'standard? output? camera? resolution? ratio?',
 
-  'video-transmitter.levels': 'power output? channel? | output power? | power? output?',
+  'video-transmitter.levels': 'power output? channel? supply? | output power? supply? | power? output? supply?',
   'video-transmitter.draw': 'draw power? current? most? voltage? supply? input? mount? | most? power? supply?',
   'video-transmitter.mount':
     'mount hole? pattern? screw? size? thread? | hole pattern? screw? size? thread? | pattern screw? | screw? thread? grommet?',
@@ -141,7 +141,7 @@ const ways: Readonly<Record<string, string>> = {
   'receiver.band': 'frequency? link? antenna? supply? radio_module?',
   'receiver.protocols': 'control? output? uart? supply? standard? link? pads? telemetry?',
   'receiver.telemetry-power':
-    'telemetry power? output? most? link? draw? current? | power output? most? link? draw? current? | output? power? most? draw? current?',
+    'telemetry power? output? most? link? draw? current? supply? | power output? most? link? draw? current? supply? | output? power? most? draw? current? supply?',
   'receiver.current':
     'draw current? voltage? most? power? supply? telemetry? link? | current draw? supply? voltage? most? telemetry? | draw? current? telemetry?',
   'receiver.antenna-supplied': 'antenna supplied pieces? length?',

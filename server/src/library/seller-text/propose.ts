@@ -6,8 +6,10 @@ import { partsField } from '../../vocabulary/generated/fields';
 import { assemble, pieceFields, piecesOf } from './assemble';
 import { isElsewhere, mayBeAbout, meantBy } from './by-meaning';
 import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
+import { nameAField } from './meanings';
 import { readAs, type Written } from './read-value';
 import { statementsOf } from './statements';
+import { aboutOf } from './stems';
 import { clausesOf, cut, fold, halfWidth, type Pasted, sentencesOf } from './text';
 import { unlabelled } from './unlabelled';
 import { type Heard, unreadLines } from './unread';
@@ -180,7 +182,8 @@ function collect(
   }
   for (const one of pasted) {
     if (one.box) continue;
-    const title = (one.top && (one.key === undefined || !knownKey(targets, one.key))) || isTitle(one);
+    const named = one.key !== undefined && (knownKey(targets, one.key) || nameAField(kind, aboutOf(one.key)));
+    const title = (one.top && !named) || isTitle(one);
     const keys = [
       ...(title ? (inTitles[kind] ?? []) : []),
       ...(one.key === undefined ? (inSentences[kind] ?? []) : []),

@@ -17,7 +17,7 @@ export interface Statement {
 }
 
 const joint =
-  /(?<!\b(?:max|min|ca|dia|incl|inkl|approx|maks|typ|env|resp|no|nr))[.]\s+|[;!?]\s+|,\s+|\s*[|•·;]\s*|\s+[/–—-]\s+|\s+\+\s+|\s+(?:and|und|et|y|e|i|en(?=\s+\d)|oraz|sowie|u|plus|while|but|so|which|because|aber|mais|pero|ale|or|oder|ou|o|lub|nebo)\s+/gi;
+  /(?<!\b(?:max|min|ca|dia|incl|inkl|approx|maks|typ|env|resp|no|nr))[.]\s+|[;!?]\s+|,\s+|\s*[|•·;\t]\s*|\s{3,}|\s+[/–—-]\s+|\s+\+\s+|\s+(?:and|und|et|y|e|i|en(?=\s+\d)|oraz|sowie|u|plus|while|but|so|which|because|aber|mais|pero|ale|or|oder|ou|o|lub|nebo)\s+/gi;
 
 /** `25, 200` and `19 mm or 20 mm` are one list; `78 mm, 215 g` is none. */
 const figureAtEnd = /(?<![\p{L}\d])\d+(?:\.\d+)?\s*("|[a-zµμω%]{0,4})$/iu;
@@ -54,6 +54,8 @@ function piecesOf(text: string): readonly string[] {
   return out.map((piece) => piece.trim()).filter(Boolean);
 }
 
+const withoutFigures = (text: string): string => text.replace(/\d[\d.x]*\s*[a-zµμω"%]{0,3}(?![a-z])/gi, ' ').trim();
+
 const bracket = /[([]([^()[\]]*)[)\]]/g;
 const named = /^(\D[^:]{1,40}?)\s*:\s+(\S.*)$/;
 
@@ -61,7 +63,7 @@ function cutPiece(piece: string, label: string, aside: string, words: string): r
   const inner = named.exec(piece);
   const [under, said] = inner ? [inner[1]!, inner[2]!] : [label, piece];
   const text = said.replace(bracket, ' ').trim();
-  const above = `${under} ${text}`.replace(/\d[\d.x]*\s*[a-zµμω"%]{0,3}(?![a-z])/gi, ' ').trim();
+  const above = withoutFigures(`${under} ${text}`);
   return [
     { label: under, text, whole: said, aside, words },
     // `The bag holds 4 propellers: 2 of each` says something before its sign too.
@@ -88,13 +90,16 @@ function statementsIn(said: string, label: string, aside: string, words: string)
   const text = plainSigns(halfWidth(said));
   const pieces = piecesOf(text);
   const uncut: readonly Statement[] =
-    pieces.length > 1 && text.length <= longestUncut ? [{ label, text, whole: text, aside, uncut: true, words }] : [];
+    pieces.length > 1 && text.length <= (label === '' ? longestUncut : 2 * longestUncut)
+      ? [{ label, text, whole: text, aside, uncut: true, words }]
+      : [];
   return [
     ...uncut,
     ...pieces.flatMap((piece, i) => {
       // `both patterns, 20x20 and 30.5x30.5`: figures without a word of their own stand under the words before them.
       const before = pieces[i - 1];
-      const under = label === '' && before && !/\d/.test(before) && !/\p{L}{4}/u.test(piece) ? before : label;
+      const isBare = !/\p{L}{4}/u.test(piece) && (!/\d/.test(before ?? '') || /\d\s*(?:mm|cm)\b/i.test(piece));
+      const under = label === '' && before && isBare ? withoutFigures(before) : label;
       return cutPiece(piece, under, aside, words);
     }),
   ];

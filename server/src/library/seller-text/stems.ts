@@ -33,7 +33,7 @@ const words = {
     'with. mit. avec. con. incl inkl includ compris comprend total overall gesamt -gesamt whole calosc calkow celk complet razem samt met. w/ vc.',
   rear: 'rear back. aft. heck hint arriere traser posterior tyl. tylny tylne zadni achter traseir',
   vtx: 'vtx. vtx video_transmitter videosender sender. emetteur emisor trasmettitore nadajnik vysilac',
-  wire: 'wire wires wiring cable cables -kabel kabel lead. leads. litze fil. fils. cavo. cavi. cavetti fios. fio. draad draden przewod kabl vodic silicone. silikon pigtail awg. anschlussdrah zuleitung cavetto',
+  wire: 'wire wires wiring cable cables -kabel kabel lead. leads. litze fil. fils. cavo. cavi. cavetti fios. fio. draad draden przewod kabl vodic silicone. silikon pigtail awg. anschlussdrah zuleitung cavetto -draht',
   gauge: 'awg gauge section. querschnitt -querschnitt seccion sezione przekroj prurez bitola doorsnede',
   current:
     'current amp. amps. amper amperage -strom. -strom -stroms. courant intensit intensidad corriente corrente stroom prad. pradu proud. proudu i_max -stroom.',
@@ -109,7 +109,7 @@ const words = {
   camera: 'cam. cams. camera kamera camara telecamera -kamera cameras fpv-kamera kamery',
   standoff:
     'standoff stand-off spacer -abstandshalter abstandhalter abstandsbolzen entretois colonn separador distanzial distanzbolzen dystans distanc. sloupk torretta torrette espaciador pilares afstandshouder afstandsbus espacador',
-  arm: 'arm. arms. arme. armen. bras. brazo bracc ramion ramie ramien ramena rameno braco ersatzarm ramen.',
+  arm: 'arm. arms. arme. armen. bras. brazo bracc ramion ramie ramien ramena rameno braco ersatzarm ramen. armst armbr armd arml',
   plate: 'plate plates -platte platte plaque placa placas piastr plyt deska desky desk. bodem bottom_plate top_plate',
   prop: 'prop. props. propell -propeller helice elica eliche elik smigl smiglo vrtul schroef. luftschraube',
   wheelbase:
