@@ -12,7 +12,7 @@ const ways: Readonly<Record<string, string>> = {
   outside:
     'size length? width? height? thickness? plate? weight? wire? connector? together? overall? diameter? | length width height? thickness? overall? diameter? | length? width? height? thickness? plate? overall? diameter?',
   supply:
-    'voltage input? supply? cells? continuous? frequency? most? | supply cells? input? voltage? | input cells? power? | input? supply? voltage? need?',
+    'voltage input? supply? cells? continuous? frequency? most? power? | supply cells? input? voltage? power? | input cells? power? power? | input? supply? voltage? need? power?',
   current:
     'draw current? voltage? most? power? supply? mount? | current draw? supply? voltage? most? mount? | draw? current? mount?',
   sensitivity: 'sensitivity? most? link? frequency? measuring?',
@@ -44,14 +44,14 @@ const ways: Readonly<Record<string, string>> = {
     'thread depth? most? hole? screw? size? mount? | hole screw? size? diameter? grommet? thread? pattern? | mount screw? | grommet hole? supplied? | screw mount?',
   'motor.stator': 'stator size?',
   'motor.cells':
-    'cells voltage? supply? input? most? advice? continuous? pieces? | voltage supply? input? continuous? most? frequency? advice? | input supply? | supply advice? | advice',
+    'cells voltage? supply? input? most? advice? continuous? pieces? power? | voltage supply? input? continuous? most? frequency? advice? power? | input supply? power? | supply advice? power? | advice power?',
   'motor.mount':
     'mount hole? pattern? screw? thread? size? | hole pattern? screw? thread? size? mount? | pattern screw? thread? plate?',
   'motor.thread-depth': 'depth screw? thread? hole? most? mount? length? | screw length most mount?',
-  'motor.shaft': 'shaft diameter? prop? thread? size? nut? mount?',
+  'motor.shaft': 'shaft diameter? prop? thread? size? nut? mount? output?',
   'motor.shaft-length': 'shaft length prop? thread? most? together? | shaft height prop? thread?',
   'motor.resistance': 'resistance? free? motor?',
-  'motor.no-load-current': 'idle current? voltage? draw? continuous?',
+  'motor.no-load-current': 'idle current? voltage? draw? continuous? charge?',
   'motor.peak-current':
     'current most continuous? burst? draw? voltage? motor? | current burst most? continuous? draw? | burst most? continuous? time? | most continuous? burst? | draw most burst? current? | draw burst most? current?',
   'motor.peak-power': 'power most? continuous? burst? output? supply? | most? burst? continuous? supply?',
@@ -62,7 +62,7 @@ const ways: Readonly<Record<string, string>> = {
 
   'propeller.hub-thickness': 'hub thickness? height? depth? length? size? middle?',
   'propeller.bore':
-    'hole hub? shaft? diameter? mount? middle? size? free? prop? motor? | shaft diameter? hub? hole? size? advice? motor? | hub free diameter?',
+    'hole hub? shaft? diameter? mount? middle? size? free? prop? motor? | shaft diameter? hub? hole? size? advice? motor? | hub free diameter? | free diameter',
   'propeller.pieces': 'pieces prop? box? together? capacity?',
   'propeller.rotation': 'rotation? pieces? prop? pair? motor? cells? box?',
   'propeller.~diameter': 'diameter size? length? prop?',
@@ -70,7 +70,7 @@ const ways: Readonly<Record<string, string>> = {
   'propeller.~blades': 'blade pieces? prop? steep?',
 
   'esc.cells':
-    'cells voltage? supply? input? continuous? most? advice? | voltage input? supply? continuous? frequency? | input supply? power? | supply input?',
+    'cells voltage? supply? input? continuous? most? advice? power? | voltage input? supply? continuous? frequency? power? | input supply? power? power? | supply input? power?',
   'esc.current':
     'current continuous? motor? channel? pieces? | continuous current? motor? channel? pieces? discharge? | continuous? motor? channel? pieces? esc?',
   'esc.burst':
@@ -83,27 +83,27 @@ const ways: Readonly<Record<string, string>> = {
   'esc.current-sensor': 'sensor current together? continuous? | sensor scale?',
   'esc.sensor-scale': 'scale current? sensor?',
   'esc.regulators': 'bec output? voltage? current? supply? burst? most? continuous?',
-  'esc.controller-socket': 'connector stack | connector esc? wire? pieces? together?',
+  'esc.controller-socket': 'connector stack control? | connector esc? wire? pieces? together? control?',
   'esc.protocols': 'control? standard? input? both_ways? motor? esc? together? most?',
   'esc.capacitor-supplied': 'capacitor supplied',
   'esc.firmware': 'firmware',
 
-  'flight-controller.mcu': 'control?',
+  'flight-controller.mcu': '...',
   'flight-controller.input':
-    'cells voltage? supply? input? continuous? most? | voltage input? supply? continuous? frequency? | input supply? power? cells? | supply input? cells?',
+    'cells voltage? supply? input? continuous? most? power? | voltage input? supply? continuous? frequency? power? | input supply? power? cells? power? | supply input? cells? power?',
   'flight-controller.mount':
     'mount hole? pattern? screw? size? thread? grommet? | hole pattern? screw? size? thread? grommet? | pattern screw? thread? | screw? thread? grommet?',
   'flight-controller.regulators':
     'bec output? voltage? current? supply? burst? most? continuous? together? | output voltage? current? supply? bec? | output?',
   'flight-controller.motor-outputs':
-    'motor output? pads? channel? control? together? connector? | output motor? control? connector?',
+    'motor output? pads? channel? control? together? connector? esc? | output motor? control? connector? esc?',
   'flight-controller.osd': 'osd together? digital? control? sort? camera?',
   'flight-controller.i2c': 'i2c pads? baro? compass? gps? together? uart?',
   'flight-controller.led-pad':
-    'led_strip led? pads? output? buzzer? strap? control? connector? | led pads output? buzzer? control? | led output | led connector',
+    'led_strip led? pads? output? buzzer? strap? control? connector? frequency? | led pads output? buzzer? control? frequency? | led output frequency? | led connector frequency?',
   'flight-controller.buzzer-pads': 'buzzer pads? output? led? together? wire? connector?',
   'flight-controller.usb': 'usb connector? sort? together?',
-  'flight-controller.log-storage': 'memory? capacity? together? osd? size? free?',
+  'flight-controller.log-storage': 'memory? capacity? together? osd? size? free? stored?',
   'flight-controller.camera-pads': 'camera pads vtx? output?',
   'flight-controller.esc-socket':
     'connector esc wire? pieces? together? | connector wire? pieces? esc? together? | esc together?',
@@ -124,8 +124,8 @@ const ways: Readonly<Record<string, string>> = {
   'video-transmitter.mount':
     'mount hole? pattern? screw? size? thread? | hole pattern? screw? size? thread? | pattern screw? | screw? thread? grommet?',
   'video-transmitter.camera-supply':
-    'camera output? supply? bec? voltage? current? most? together? | output bec? voltage? current? supply? most? | bec output? voltage?',
-  'video-transmitter.control': 'control wire? vtx?',
+    'camera output? supply? bec? voltage? current? most? together? power? | output bec? voltage? current? supply? most? power? | bec output? voltage? power?',
+  'video-transmitter.control': 'control wire? vtx? connector?',
   'video-transmitter.pit-mode': 'pit control? together?',
   'video-transmitter.system': 'standard? vtx? frequency? output?',
   'antenna-plug': 'antenna connector? sort? rear? output? mount? | connector sort? mount? | mount?',
@@ -151,7 +151,7 @@ const ways: Readonly<Record<string, string>> = {
   'battery.cells': 'cells? voltage? continuous? sort? capacity? chemistry?',
   'battery.chemistry': 'chemistry? sort? cells?',
   'battery.discharge':
-    'discharge continuous? current? power? output? | continuous current? | continuous? current? cells?',
+    'discharge continuous most? current? | discharge continuous? current? power? output? | continuous current? | continuous? current? cells?',
   'battery.burst-discharge':
     'burst discharge? current? most? time? continuous? | discharge most current? burst? | most discharge?',
   'battery.charge-limit': 'charge most? current? continuous? power? burst?',
@@ -168,7 +168,7 @@ const ways: Readonly<Record<string, string>> = {
     'size length? diameter? height? geometry? capacitor? together? | geometry? diameter? height? length?',
   'capacitor.voltage': 'voltage? most? supply? continuous? capacitor?',
   'capacitor.leads':
-    'leg length? wire? size? together? supplied? | wire length? leg? supplied? | connector length? supplied?',
+    'leg length? wire? size? together? supplied? connector? | wire length? leg? supplied? connector? | connector length? supplied? connector?',
   'capacitor.~diameter': 'diameter size? | thickness size? ',
   'capacitor.~height': 'height size? without? leg? | length size?',
 

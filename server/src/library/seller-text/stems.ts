@@ -37,19 +37,19 @@ const words = {
   gauge: 'awg gauge section. querschnitt -querschnitt seccion sezione przekroj prurez bitola doorsnede',
   current:
     'current amp. amps. amper amperage -strom. -strom -stroms. courant intensit intensidad corriente corrente stroom prad. pradu proud. proudu i_max -stroom.',
-  draw: 'draw pulls. sips consum -aufnahme. -verbrauch zieht ziehen consomm assorb verbruik pobor pobier zuzyc odber spotreb drain. gasto appetite',
+  draw: 'draw pulls. sips consum -verbrauch zieht ziehen consomm assorb verbruik pobor pobier zuzyc odber spotreb drain. gasto appetite stromaufnahm leistungsaufnahm',
   continuous:
     'continu cont. con_current constant -dauer permanent nominal rated. rating. nenn ciagl ciagly trval sustain constante costante stale. dauerhaft',
   most: 'max. max maxim maks -hochst limit. grenz ceiling tope. absolu absolut up_to bis_zu jusqu hasta fino_a nejvys najw no_more_than at_most massim',
   burst:
     'burst peak. peaks. -spitze -spitzen spitz kurzzeit pointe. pico. picco. moment instant rafaga rafale szczyt chwil spick impuls short_time pulse pulso impulsion puls krotkotr kratkodob piek kurz.',
-  idle: 'idle no_load zero_load without_load leerlauf a_vide en_vide vacio. vuoto. jalow bez_obciazenia naprazdno nullast onbelast ralenti sin_carga sem_carga senza_carico repos. io. i0. unloaded stationair vazio.',
+  idle: 'idle no_load zero_load without_load leerlauf a_vide en_vide vacio. vuoto. jalow bez_obciazenia naprazdno nullast onbelast ralenti sin_carga sem_carga senza_carico repos. io. i0. unloaded stationair vazio. reposo riposo',
   voltage: 'volt -spannung tension. tensione tensioni tensao napiec napet spanning voltaj voltaggio',
   input: 'input eingang -eingang entree entrada ingresso wejsc vstup ingang invoer feed feeds',
   supply:
-    'supply supplie power. powers powered betrieb -versorgung aliment zasil napaj napajen voeding runs. run. takes. accepts. accept working operating service. fonctionn funcionamiento trabajo lavoro pracy robocz funzionamento anything_from',
+    'supply power. powers powered betrieb -versorgung aliment zasil napaj napajen voeding runs. run. takes. accepts. accept working operating service. fonctionn funcionamiento trabajo lavoro pracy robocz funzionamento anything_from supplies',
   cells:
-    'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku batter bateri pack. accu. accus packs. element',
+    'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku batter bateri pack. accu. accus packs. element zell',
   resistance: 'resist -widerstand weerstand rezyst opor. odpor rm. ri. milliohm impedan',
   power: 'power. powers watt watts -leistung puissance potenc potenz moc. mocy. vermogen vykon wattage',
   steep: 'pitch. pitched steig -steigung pas. paso. passo. skok. skoku stoup spoed. stoupani',
@@ -57,7 +57,7 @@ const words = {
     'blade blades bladed -blatt -blattrig pale. pales. -pale. palas. pala. tripale tripala bipale bipala lopat list. listu. listy bladen -bladen -blad. triblade bladig pas.',
   hub: 'hub. hubs. -nabe. -naben nabe naben moyeu buje. cubo. mozzo naaf piast naboj nucleo',
   shaft:
-    'shaft -welle. -wellen welle. wellen arbre axe. eje. ejes. albero eixo. wal. walu. waly os. osi. osie hridel axle. axel walek walka',
+    'shaft -welle. -wellen welle. wellen arbre axe. eje. ejes. albero eixo. wal. walu. waly os. osi. osie hridel axle. axel walek walka schaft',
   screw:
     'screw schraub -schraube vis. visser visserie tornill vite. viti. parafus schroef sroub srub wkret bout. bouten bolt',
   nut: 'nut. nuts. mutter ecrou tuerca dado. porca moer. nakret matic',
@@ -65,11 +65,11 @@ const words = {
   stator: 'stator estator statore stojan',
   bell: 'bell. -glocke cloche campana dzwon zvon klok. can.',
   magnet: 'magnet aimant iman. imanes',
-  capacity: 'capac kapazit -kapazitat pojemn kapacit capaciteit',
+  capacity: 'kapazit -kapazitat pojemn kapacit capacity capacite capacita. capacidad capaciteit capacitance',
   discharge:
     'discharg entlad -entlad decharg descarg scaric rozlad vybij vybijeni ontlad c-rat c_rat c_rating c_value c-wert',
   charge:
-    'charg. charge charges. charging lade. laden ladestrom -laderate laderate ladung recharg charge_ rechar carga. recarga cargar carica. ricaric ladow nabij nabijeni laad laden. oplad carregamento',
+    'charg. charge charges. charging lade. laden ladestrom laderate ladung recharg charge_ rechar carga. recarga cargar carica. ricaric ladow nabij nabijeni laad laden. oplad carregamento',
   balance: 'balanc -balancer equilibr bilanc wyrown servisn ekvilib balans',
   connector:
     'connector connexion connecteur plug. plugs -stecker stecker anschluss -anschluss prise. fiche. conector conect connett spina. presa zlacz wtyk wtycz gniazd konekt socket. sockets -buchse buchse jack. stekker connettore enchufe ficha. terminat interface interfaz zakoncz coax koaxial steckverbind',
@@ -97,7 +97,7 @@ const words = {
   memory:
     'flash. dataflash memory. blackbox black_box speicher -speicher memoire memoria pamiec pamet geheugen log. logs. logging logger enregistr sd-card sdcard',
   baro: 'baro. baromet',
-  compass: 'compass magnetomet kompass kompas boussole brujula bussola',
+  compass: 'compass magnetomet kompass kompas boussole brujula bussola compas',
   gyro: 'gyro imu. kreisel giroscop accelero',
   i2c: 'i2c iic. sda. scl.',
   led: 'led. leds.',
@@ -120,11 +120,11 @@ const words = {
   geometry: 'geometr layout bauform uklad form. forme. forma. tvar',
   pieces:
     'piece pcs. pc. quantity qty stuck -stuck anzahl quantite unidad pieza cantidad pezz quantit sztuk szt. ilosc stuks. aantal kus. kusu ks. per_pack set_of pack_of sachet bag_of bolsa busta woreczek zakje baleni',
-  rotation: 'rotat -drehrichtung drehsinn sens_de_rotation kierun smer_otac draairichting obrot cw. ccw.',
+  rotation: 'rotat -drehrichtung drehsinn sens_de_rotation kierun smer_otac draairichting obrot cw. ccw. rotac rotaz',
   grommet:
     'grommet gummi -tulle silentbloc gommin amortig rubber damper shock_ball soft_mount soft-mount silent_bloc antivibr gumk tlumik silikonkugel softmount borrach',
   capacitor: 'capacitor kondensator condensat condensad elko. elco. elcos cap. caps. kondenz',
-  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod wyprowadzen',
+  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod wyprowadzen nozek',
   esr: 'esr.',
   sensor: 'sensor senseur capteur czujnik senzor sensore galvanomet stromsensor',
   lens: 'lens. lente. linse objekt objectif obiettivo objetivo obiektyw -objektiv',
@@ -134,16 +134,16 @@ const words = {
   standard:
     'standard. standart norm. norme. norma system. systeme sistema tv. pal. ntsc. signal segnale senal videonorm fernsehnorm',
   resolution: 'resol tvl. auflos rozdziel rozlis',
-  scale: 'scale. skala skalierung echelle escala faktor',
+  scale: 'scale. skala echelle escala faktor -skalierung scala',
   gps: 'gps. gnss. gps-',
   duct: 'duct. ducts carenage -duct',
   frame: 'frame. frames. rahmen -rahmen chassis telaio rama. ramy. ram. marco. cuadro kader',
   hardware: 'hardware. fixings kleinteile visserie',
   between: 'between_the zwischen_den entre_les entre_las entre_placas entre_as tra_le miedzy mezi_des tussen_de',
-  side: 'side. seite seitlich cote. lado. lato. strona kant.',
+  side: 'side. seitlich cote. lado. lato. strona kant. seite.',
   bay: 'bay. einbauraum',
   pair: 'pair -paar. -paare. paire pares coppi. coppie pary.',
-  status: 'status etat estado stato stan.',
+  status: 'status stan. etat. estado. stato.',
   both_ways: 'bidirec bidirek bidirez dwukierun obousm tweericht rpm_filter',
   small_class: 'micro. nano. mini. full-size full_size',
   esc: 'esc. escs. regler speed_controller variateur variador',
@@ -154,10 +154,10 @@ const words = {
   thrust: 'thrust schub -schub poussee empuje spinta ciag. trakce stuwkracht tah. draagkracht throttle efficien g/w',
   flown:
     'takeoff take-off take_off auw. flying_weight fluggewicht abfluggewicht all-up en_ordre_de_vol decollage despegue decollo startgewicht startow vzlet',
-  temperature: 'temperat temp. °c storage_ working_temp',
+  temperature: 'temperat temp. °c working_temp storage_temp',
   least:
     'below. lower_than not_under. minim abschalt entladeschluss cut-off cutoff inferieur unter. unterhalb sotto ponizej pod. debajo abaixo onder. descendre_sous',
-  measuring: 'sense sensing sens. messung -messung mesure_de misura_della medicion medicao pomiar meren meting',
+  measuring: 'sense sensing mesure_de misura_della medicion medicao pomiar meren meting spannungsmess',
   time: 'delivery lieferzeit livraison entrega consegna dostaw doruc',
   goggle: 'goggle brille lunettes gafas occhiali gogli bryle',
   radio_module: 'radio. handset remote_controller',
@@ -165,6 +165,7 @@ const words = {
     'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally also_in auch_in aussi_en tambien_en anche_in rowniez_w takze_w',
   supplied:
     'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with v_baleni w_komplecie nella_confezione in_dotazione in_the_box na_caixa im_lieferumfang dans_la_boite en_la_caja in_the_bag',
+  stored: 'storage stored lager -lager almacen immagazz stockage przechow skladov opslag conservar bewaren',
   other_thing:
     'fuse. sicherung fusible fusibil bezpiecznik pojistk zekering charger ladegerat chargeur cargador caricabatter ladowark nabijeck oplader adapter adaptador adaptateur adattator redukc spike smoke_stopper tester action_cam',
   need: 'need requires required benotigt necesita richiede wymaga vyzaduje vereist',
