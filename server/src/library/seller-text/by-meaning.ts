@@ -26,6 +26,7 @@ type Sure = (typeof surest)[number];
 /** Words that mean another thing, whatever stands beside them. */
 const elsewhere: readonly About[] = [
   'box',
+  'pair',
   'advice',
   'thrust',
   'flown',
@@ -68,7 +69,9 @@ export function meantBy<T extends Sought>(
         (bracketed === plain ? undefined : howSure(ways, bracketed, own, statement, target.field));
       if (sure === undefined) continue;
       const value = readFrom(kind, target, statement, sure, own);
-      if (value !== undefined) found.get(sure)!.push({ target, value, words: statement.words });
+      // What stands in brackets is said besides.
+      const rank = sure === 'label' && statement.inner ? 'words' : sure;
+      if (value !== undefined) found.get(rank)!.push({ target, value, words: statement.words });
     }
   }
   return surest.flatMap((sure) => found.get(sure)!);
@@ -103,8 +106,6 @@ function howSure(
       return 'label';
   }
   if (naming.some((way) => isMeant(all, way))) return 'words';
-  if (own.size > 0 && naming.some((way) => isMeant(own, way)) && !elsewhere.some((one) => label.has(one)))
-    return 'words';
   return ways.some((way) => way.must.length === 0 && isMeant(all, way)) ? 'unit' : undefined;
 }
 

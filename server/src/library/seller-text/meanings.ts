@@ -94,7 +94,7 @@ const ways: Readonly<Record<string, string>> = {
   'flight-controller.mount':
     'mount hole? pattern? screw? size? thread? grommet? | hole pattern? screw? size? thread? grommet? | pattern screw? thread? | screw? thread? grommet?',
   'flight-controller.regulators':
-    'bec output? voltage? current? supply? burst? most? continuous? together? | output voltage? current? supply? bec? | output?',
+    'bec output? voltage? current? supply? burst? most? continuous? together? digital? camera? vtx? link? pads? | output voltage? current? supply? bec? digital? camera? vtx? link? pads? | output? digital? camera? vtx? link? pads?',
   'flight-controller.motor-outputs':
     'motor output? pads? channel? control? together? connector? esc? | output motor? control? connector? esc?',
   'flight-controller.osd': 'osd together? digital? control? sort? camera?',
@@ -152,8 +152,7 @@ const ways: Readonly<Record<string, string>> = {
   'battery.chemistry': 'chemistry? sort? cells?',
   'battery.discharge':
     'discharge continuous most? current? | discharge continuous? current? power? output? | continuous current? | continuous? current? cells?',
-  'battery.burst-discharge':
-    'burst discharge? current? most? time? continuous? | discharge most current? burst? | most discharge?',
+  'battery.burst-discharge': 'burst discharge? current? most? time? continuous? | discharge most current? burst?',
   'battery.charge-limit': 'charge most? current? continuous? power? burst?',
   'battery.plug':
     'connector sort? discharge? output? middle? power? current? most? wire? together? supply? cells? | wire? sort?',

@@ -276,7 +276,7 @@ const range = String.raw`\s*(?:-|/|\.{2,3}|…|to|through|bis|a|à|al|do|až|až
 /** What stands before a voltage at which something else was measured. */
 const atVoltage = String.raw`(?<!(?:@|\bat|\bsous|\bunder|\bbei|\bpri|\bprzy|\bcon|\ba|(?<![\p{L}])à)\s*\d*\.?\d*)`;
 
-function notationIn(notation: Notation, text: string, { aside, labelled }: Said): string | undefined {
+function notationIn(notation: Notation, text: string, { key, aside, labelled }: Said): string | undefined {
   const get = (pattern: RegExp, make: (match: RegExpExecArray) => string | undefined): string | undefined => {
     const match = pattern.exec(text);
     return match ? make(match) : undefined;
@@ -359,6 +359,10 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
       if (/^\s*(?:(?:w|b|h|t|d)\b|dia)/i.test(aside) || /^\s*[hwbdt]\s*x/i.test(aside)) return undefined;
       return (
         get(
+          /\bL\s*(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*[BWl]\s*(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*H\s*(\d+(?:\.\d+)?)\s*mm/i,
+          ([, a, b, c]) => `${a}x${b}x${c} mm`,
+        ) ??
+        get(
           /[øφ⌀]\s*(\d+(?:\.\d+)?)\s*(?:mm)?\s*x\s*(\d+(?:\.\d+)?)\s*mm(?!\s*x)/i,
           ([, across, high]) => `${across}x${across}x${high} mm`,
         ) ??
@@ -375,7 +379,9 @@ function notationIn(notation: Notation, text: string, { aside, labelled }: Said)
     case 'count':
       return labelled
         ? get(
-            /(?<![\d.\p{L}]|\dx\s?)(\d{1,3})(?![\d.]|\s?x\s?\d|\s*(?:mm|v|a|ma|g|c|mw|w|s|k?hz|awg)(?!\p{L}))/iu,
+            key === 'balance-pins'
+              ? /(?<![\d.])(\d{1,2})(?![\d.])/
+              : /(?<![\d.\p{L}]|\dx\s?)(\d{1,3})(?![\d.]|\s?-?\s?(?:pin|pol)|\s?x\s?\d|\s*(?:mm|v|a|ma|g|c|mw|w|s|k?hz|awg)(?!\p{L}))/iu,
             ([, n]) => n,
           )
         : undefined;

@@ -12,6 +12,8 @@ export interface Statement {
   readonly aside: string;
   /** Uncut, with all that stands in it: for words that may be named together, such as `PAL / NTSC`. */
   readonly uncut?: true;
+  /** From brackets. */
+  readonly inner?: true;
   /** As pasted: the line, or of a paragraph the sentence. */
   readonly words: string;
 }
@@ -76,6 +78,7 @@ function cutPiece(piece: string, label: string, aside: string, words: string): r
           text: one,
           whole: one,
           aside: '',
+          inner: true,
           words,
         }),
       ),

@@ -47,7 +47,7 @@ const words = {
   voltage: 'volt -spannung tension. tensione tensioni tensao napiec napet spanning voltaj voltaggio',
   input: 'input eingang -eingang entree entrada ingresso wejsc vstup ingang invoer feed feeds',
   supply:
-    'supply power. powers powered betrieb -versorgung aliment zasil napaj napajen voeding runs. run. takes. accepts. accept working operating service. fonctionn funcionamiento trabajo lavoro pracy robocz funzionamento anything_from supplies',
+    'supply power. powers powered betrieb -versorgung aliment zasil napaj napajen voeding takes. accepts. accept working operating service. fonctionn funcionamiento trabajo lavoro pracy robocz funzionamento anything_from supplies runs_on run_from',
   cells:
     'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku batter bateri pack. accu. accus packs. element zell',
   resistance: 'resist -widerstand weerstand rezyst opor. odpor rm. ri. milliohm impedan',
@@ -162,7 +162,7 @@ const words = {
   goggle: 'goggle brille lunettes gafas occhiali gogli bryle',
   radio_module: 'radio. handset remote_controller',
   variant:
-    'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally also_in auch_in aussi_en tambien_en anche_in rowniez_w takze_w',
+    'also_available available_as available_with auch_erhalt erhaltlich disponibile_anche anche_con aussi_disponible existe_aussi tambien_disponible disponible_en rowniez dostepna_tez take_v ook_verkrijg verkrijgbaar optionally also_in auch_in aussi_en tambien_en anche_in rowniez_w takze_w also. auch. aussi. tambien. anche. takze',
   supplied:
     'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with v_baleni w_komplecie nella_confezione in_dotazione in_the_box na_caixa im_lieferumfang dans_la_boite en_la_caja in_the_bag',
   stored: 'storage stored lager -lager almacen immagazz stockage przechow skladov opslag conservar bewaren',
