@@ -17,6 +17,7 @@ export interface Meant<T extends Sought> {
   readonly target: T;
   readonly value: Written;
   readonly words: string;
+  readonly sure: Sure;
 }
 
 /** How sure a reading is: named by its label, by its own words, or by its unit alone. */
@@ -71,13 +72,14 @@ export function meantBy<T extends Sought>(
       const value = readFrom(kind, target, statement, sure, own);
       // What stands in brackets is said besides.
       const rank = sure === 'label' && statement.inner ? 'words' : sure;
-      if (value !== undefined) found.get(rank)!.push({ target, value, words: statement.words });
+      if (value !== undefined) found.get(rank)!.push({ target, value, words: statement.words, sure: rank });
     }
   }
   return surest.flatMap((sure) => found.get(sure)!);
 }
 
-const isOfWords = (field: Field): boolean =>
+/** Whether words alone are the value: a sentence as a whole may hold more of them than a piece of it. */
+export const isOfWords = (field: Field): boolean =>
   field.is === 'term' ||
   field.is === 'map' ||
   field.is === 'table' ||
@@ -159,6 +161,8 @@ function readFrom(
     const watts = wattsIn(said.whole);
     // Watts alone may be those of the radio.
     if (watts !== undefined || sure === 'unit') return watts;
+    const whole = [...said.text.matchAll(/(?<![\d.])(\d+(?:\.\d+)?)\s*W(?![\p{L}\d])/gu)];
+    if (whole.length === 1) return `${whole[0]![1]} W`;
   }
   const value = readAs({ key, field, text, aside: said.aside, labelled: sure !== 'unit' });
   if (field.is === 'quantity' && sure !== 'label' && new Set(figuresIn(text, field)).size > 1) return undefined;

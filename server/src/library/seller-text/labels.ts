@@ -1831,7 +1831,8 @@ export const sayings: Readonly<Record<string, Readonly<Record<string, RegExp>>>>
 
 /** Flags for which the label alone is the statement. */
 export const saidByName: Readonly<Record<string, RegExp>> = {
-  'low-esr': /low.?esr|faible esr|bajo esr|bassa esr|niski esr/,
+  'low-esr':
+    /low.?esr|faible esr|bajo esr|baj[ao] esr|bassa esr|niedrig\w* esr|baixa esr|lage esr|nizk\w* esr|nisk\w* esr/,
 };
 
 export const yes =

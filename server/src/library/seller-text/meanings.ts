@@ -137,7 +137,7 @@ const ways: Readonly<Record<string, string>> = {
     'length together? antenna? connector? size? overall? | length wire together connector? overall? | size wire together connector? | overall length? wire? connector? together? size? | length width wire together',
   'video-antenna.axial-ratio': 'axial? ratio?',
 
-  'receiver.link': 'link control? sort? radio_module?',
+  'receiver.link': 'link control? sort? radio_module? standard?',
   'receiver.band': 'frequency? link? antenna? supply? radio_module?',
   'receiver.protocols': 'control? output? uart? supply? standard? link? pads? telemetry?',
   'receiver.telemetry-power':

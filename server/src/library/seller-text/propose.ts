@@ -4,7 +4,7 @@ import { readQuantity } from '../../text/quantity';
 import type { Field, MapField } from '../../vocabulary/field';
 import { partsField } from '../../vocabulary/generated/fields';
 import { assemble, pieceFields, piecesOf } from './assemble';
-import { isElsewhere, mayBeAbout, meantBy } from './by-meaning';
+import { isElsewhere, isOfWords, type Meant, mayBeAbout, meantBy } from './by-meaning';
 import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
 import { nameAField } from './meanings';
 import { readAs, type Written } from './read-value';
@@ -164,6 +164,15 @@ function collect(
           take(target, read(target, text, '', true), near(sentence.trim(), text), match);
       }
   }
+  const meant = meantBy(kind, targets, pasted.filter((one) => !one.box).flatMap(statementsOf));
+  const takeMeant = ({ target, value, words }: Meant<Target>): void => {
+    const known = found.get(prefix + target.path);
+    // A half that is named twice is told apart from one that is named once.
+    if (!known || target.key.startsWith('~') || (target.field.is === 'table' && isApart(known.value, value)))
+      take(target, value, words);
+  };
+  const isSure = ({ target, sure }: Meant<Target>): boolean => sure !== 'unit' && !isOfWords(target.field);
+  for (const one of meant.filter(isSure)) takeMeant(one);
   for (const one of pasted) {
     const spoken =
       one.key === undefined || isTitle(one) ? one.value : knownKey(targets, one.key) ? one.value : undefined;
@@ -201,13 +210,7 @@ function collect(
         );
       }
   }
-  const statements = pasted.filter((one) => !one.box).flatMap(statementsOf);
-  for (const { target, value, words } of meantBy(kind, targets, statements)) {
-    const known = found.get(prefix + target.path);
-    // A half that is named twice is told apart from one that is named once.
-    if (!known || target.key.startsWith('~') || (target.field.is === 'table' && isApart(known.value, value)))
-      take(target, value, words);
-  }
+  for (const one of meant.filter((each) => !isSure(each))) takeMeant(one);
   assemble(kind, prefix, found);
 }
 

@@ -262,7 +262,7 @@ const voltsFirst = (text: string): readonly (readonly [string, string])[] =>
 /** `8-pin JST-SH 1.0 mm`; both the family and the number of contacts must be there. */
 function socketIn(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {
   const contacts =
-    /(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|points|pines|poli|poles|contacts|polos|pinos|styk\w*|pin[ůy]|kolík\w*|vias|v[íi]as)\b/i.exec(
+    /(?<![\d.])(\d{1,2})\s*-?\s*(?:pins?|p|polig|pol|broches|points|pines|poli|poles|contact\w*|kontakt\w*|polos|pinos|styk\w*|pin[ůy]|kolík\w*|vias|v[íi]as)\b/i.exec(
       text,
     )?.[1];
   const family = /\b(SH|GH|PH|XH|ZH)(?![a-z])/i.exec(text)?.[1]?.toUpperCase();

@@ -36,7 +36,7 @@ const words = {
   wire: 'wire wires wiring cable cables -kabel kabel lead. leads. litze fil. fils. cavo. cavi. cavetti fios. fio. draad draden przewod kabl vodic silicone. silikon pigtail awg. anschlussdrah zuleitung cavetto -draht',
   gauge: 'awg gauge section. querschnitt -querschnitt seccion sezione przekroj prurez bitola doorsnede',
   current:
-    'current amp. amps. amper amperage -strom. -strom -stroms. courant intensit intensidad corriente corrente stroom prad. pradu proud. proudu i_max -stroom.',
+    'current amp. amps. amper amperage -strom. -strom -stroms. courant intensit intensidad corriente corrente stroom prad. pradu proud. proudu i_max -stroom. proudov',
   draw: 'draw pulls. sips consum -verbrauch zieht ziehen consomm assorb verbruik pobor pobier zuzyc odber spotreb drain. gasto appetite stromaufnahm leistungsaufnahm',
   continuous:
     'continu cont. con_current constant -dauer permanent nominal rated. rating. nenn ciagl ciagly trval sustain constante costante stale. dauerhaft',
@@ -54,7 +54,7 @@ const words = {
   power: 'power. powers watt watts -leistung puissance potenc potenz moc. mocy. vermogen vykon wattage',
   steep: 'pitch. pitched steig -steigung pas. paso. passo. skok. skoku stoup spoed. stoupani',
   blade:
-    'blade blades bladed -blatt -blattrig pale. pales. -pale. palas. pala. tripale tripala bipale bipala lopat list. listu. listy bladen -bladen -blad. triblade bladig pas.',
+    'blade blades bladed -blatt -blattrig pale. pales. -pale. palas. pala. tripale tripala bipale bipala lopat list. listu. listy bladen -bladen -blad. triblade bladig pas. -lopat',
   hub: 'hub. hubs. -nabe. -naben nabe naben moyeu buje. cubo. mozzo naaf piast naboj nucleo',
   shaft:
     'shaft -welle. -wellen welle. wellen arbre axe. eje. ejes. albero eixo. wal. walu. waly os. osi. osie hridel axle. axel walek walka schaft',
@@ -85,10 +85,10 @@ const words = {
   swr: 'vswr. swr. s11. return_loss tos. ros. stehwelle',
   channel: 'channel kanal -kanal canal canaux canales canali kanaal',
   pit: 'pit. pit_mode pitmode pit-modus pitmodus',
-  control: 'control steuer comando sterow ovlad protocol protokol protocollo command. commande',
+  control: 'control steuer comando sterow ovlad protocol protokol protocollo command. commande aanstur',
   telemetry: 'telemet',
   sensitivity: 'sensitiv -empfindlich empfindlich sensibil czulos citlivos gevoelig',
-  link: 'link. radio_link liaison enlace collegamento lacze funk. funksystem funkstandard radio_system protocol_family',
+  link: 'link. radio_link liaison enlace collegamento lacze funk. funksystem funkstandard radio_system protocol_family lacza',
   firmware: 'firmware fw. firmwar logiciel',
   uart: 'uart uarts serial_port puerto_serie puertos_serie seriell port_serie ports_serie porte_seriali porty_szereg',
   bec: 'bec. becs. bec regulator rail. rails. przetwornic stabilizator wandler -wandler spannungsregler converter menic convertisseur convertidor',
@@ -120,13 +120,14 @@ const words = {
   geometry: 'geometr layout bauform uklad form. forme. forma. tvar',
   pieces:
     'piece pcs. pc. quantity qty stuck -stuck anzahl quantite unidad pieza cantidad pezz quantit sztuk szt. ilosc stuks. aantal kus. kusu ks. per_pack set_of pack_of sachet bag_of bolsa busta woreczek zakje baleni',
-  rotation: 'rotat -drehrichtung drehsinn sens_de_rotation kierun smer_otac draairichting obrot cw. ccw. rotac rotaz',
+  rotation:
+    'rotat -drehrichtung drehsinn sens_de_rotation kierun smer_otac draairichting obrot cw. ccw. rotac rotaz clockwise counter-clockwise counterclockwise horaire uhrzeiger',
   grommet:
-    'grommet gummi -tulle silentbloc gommin amortig rubber damper shock_ball soft_mount soft-mount silent_bloc antivibr gumk tlumik silikonkugel softmount borrach',
+    'grommet gummi -tulle silentbloc gommin amortig rubber damper shock_ball soft_mount soft-mount silent_bloc antivibr gumk tlumik silikonkugel softmount borrach tlumic',
   capacitor: 'capacitor kondensator condensat condensad elko. elco. elcos cap. caps. kondenz',
-  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod wyprowadzen nozek',
+  leg: 'leg. legs. -bein -beinchen beinchen -draht. -drahte patte. pattes. patill terminal terminali. reofor nozk nozic nozick pootje pin_length vyvod wyprowadzen nozek patas',
   esr: 'esr.',
-  sensor: 'sensor senseur capteur czujnik senzor sensore galvanomet stromsensor',
+  sensor: 'sensor senseur capteur czujnik senzor sensore galvanomet stromsensor cidlo',
   lens: 'lens. lente. linse objekt objectif obiettivo objetivo obiektyw -objektiv',
   fov: 'fov. field_of_view bildwinkel blickwinkel angle_de champ. sichtfeld',
   ratio:
@@ -134,7 +135,7 @@ const words = {
   standard:
     'standard. standart norm. norme. norma system. systeme sistema tv. pal. ntsc. signal segnale senal videonorm fernsehnorm',
   resolution: 'resol tvl. auflos rozdziel rozlis',
-  scale: 'scale. skala echelle escala faktor -skalierung scala',
+  scale: 'scale. skala echelle escala faktor -skalierung scala meritk',
   gps: 'gps. gnss. gps-',
   duct: 'duct. ducts carenage -duct',
   frame: 'frame. frames. rahmen -rahmen chassis telaio rama. ramy. ram. marco. cuadro kader',
@@ -148,7 +149,7 @@ const words = {
   small_class: 'micro. nano. mini. full-size full_size',
   esc: 'esc. escs. regler speed_controller variateur variador',
   digital: 'digital. hd. digitale numerique',
-  box: 'package -karton karton carton verpackung versand shipping shipment packing packag parcel emballage embalaje imballo opakow balik expedi envio spedizion wysylk verzend verpakking gross. brutto brut. bruto. lordo. of_the_box with_box box_size gift_box retail_box of_the_bag',
+  box: 'package -karton karton carton verpackung versand shipping shipment packing packag parcel emballage embalaje imballo opakow balik expedi envio spedizion wysylk verzend verpakking gross. brutto brut. bruto. lordo. of_the_box with_box box_size gift_box retail_box of_the_bag colis pacco paquete paczk zasilk sendung pakket',
   advice:
     'recommend suggest empfehl empfohl conseil recomand recomend consigli zalec doporuc aanbevol aanbevel passend compatible kompatibel compatib kompatybil suited ideal matching pairs_well geeignet suitable passt_zu',
   thrust: 'thrust schub -schub poussee empuje spinta ciag. trakce stuwkracht tah. draagkracht throttle efficien g/w',

@@ -197,7 +197,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     cellRange('input'),
     {
       field: 'barometer-address',
-      pattern: /\bbarom\p{L}*.{0,40}?\b(0x7[67])\b/iu,
+      pattern: /\bbar[oó]m\p{L}*.{0,40}?\b(0x7[67])\b/iu,
       as: ([, address]) => address!,
     },
     {
@@ -243,7 +243,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     {
       field: 'firmware-major',
       pattern:
-        /\b(?:firmware|fw)\s*(?:v|ver\.?|version|:)?\s*(\d)(?:\.[\dx]+)*\b|\b(?:v|ver\.?|version)\s?(\d)(?:\.[\dx]+)*\s+(?:firmware|fw)\b/i,
+        /\b(?:firmware|fw|oprogramowanie|software)\s*(?:v|ver\.?|version|:)?\s*(\d)(?:\.[\dx]+)*\b|\b(?:v|ver\.?|version)\s?(\d)(?:\.[\dx]+)*\s+(?:firmware|fw)\b/i,
       as: ([, behind, before]) => (behind ?? before)!,
     },
     {
