@@ -79,7 +79,11 @@ export function meantBy<T extends Sought>(
 }
 
 /** Whether words alone are the value: a sentence as a whole may hold more of them than a piece of it. */
-export const isOfWords = (field: Field): boolean =>
+export const isOfTerms = (field: Field): boolean =>
+  field.is === 'term' || (field.is === 'list' && field.of.is === 'term');
+
+/** Whether a value may need more than one piece of a sentence. */
+const isOfWords = (field: Field): boolean =>
   field.is === 'term' ||
   field.is === 'map' ||
   field.is === 'table' ||

@@ -4,7 +4,7 @@ import { readQuantity } from '../../text/quantity';
 import type { Field, MapField } from '../../vocabulary/field';
 import { partsField } from '../../vocabulary/generated/fields';
 import { assemble, pieceFields, piecesOf } from './assemble';
-import { isElsewhere, isOfWords, type Meant, mayBeAbout, meantBy } from './by-meaning';
+import { isElsewhere, isOfTerms, type Meant, mayBeAbout, meantBy } from './by-meaning';
 import { inSentences, inTitles, labels, notOurs, ofTheWhole, saidByName, titleLabels } from './labels';
 import { nameAField } from './meanings';
 import { readAs, type Written } from './read-value';
@@ -138,6 +138,7 @@ function collect(
         value: { ...(known.value as object), ...(value as object) },
         words: `${known.words} / ${words}`,
       });
+    else if (target.field.is === 'table' && isMore(known.value, value)) found.set(path, { path, value, words });
     else if (!known.differs && JSON.stringify(known.value) !== JSON.stringify(value))
       found.set(path, { ...known, differs: { value, words } });
   };
@@ -168,10 +169,14 @@ function collect(
   const takeMeant = ({ target, value, words }: Meant<Target>): void => {
     const known = found.get(prefix + target.path);
     // A half that is named twice is told apart from one that is named once.
-    if (!known || target.key.startsWith('~') || (target.field.is === 'table' && isApart(known.value, value)))
+    if (
+      !known ||
+      target.key.startsWith('~') ||
+      (target.field.is === 'table' && (isApart(known.value, value) || isMore(known.value, value)))
+    )
       take(target, value, words);
   };
-  const isSure = ({ target, sure }: Meant<Target>): boolean => sure !== 'unit' && !isOfWords(target.field);
+  const isSure = ({ target, sure }: Meant<Target>): boolean => sure !== 'unit' && !isOfTerms(target.field);
   for (const one of meant.filter(isSure)) takeMeant(one);
   for (const one of pasted) {
     const spoken =
@@ -230,6 +235,15 @@ function railOf(key: string): string | undefined {
     );
   return (match?.[1] ?? match?.[2])?.replace(',', '.');
 }
+
+/** Whether the second says more of the same table than the first, and nothing else of what the first says. */
+const isMore = (a: Written, b: Written): boolean =>
+  typeof a === 'object' &&
+  typeof b === 'object' &&
+  Object.keys(b).length > Object.keys(a).length &&
+  Object.entries(a).every(
+    ([key, value]) => JSON.stringify((b as Record<string, Written>)[key]) === JSON.stringify(value),
+  );
 
 const isApart = (a: Written, b: Written): boolean =>
   typeof a === 'object' && typeof b === 'object' && Object.keys(b).every((key) => !Object.hasOwn(a, key));
