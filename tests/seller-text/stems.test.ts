@@ -1,6 +1,8 @@
 /** Labels and phrases that no list holds, read by the stems of their words: what each says, and what a similar line must not. */
 import { describe, expect, it } from 'vitest';
-import { proposeFields } from '../../server/src/library/seller-text/propose';
+import { waysOf } from '../../server/src/library/seller-text/meanings';
+import { fieldsOfKind, partKinds, proposeFields } from '../../server/src/library/seller-text/propose';
+import { words } from '../../server/src/library/seller-text/stems';
 
 const plain = (value: unknown): unknown =>
   typeof value === 'string' ? value.replace(/ \(seller [\d-]+\)$/, '') : value;
@@ -1574,6 +1576,68 @@ const said: readonly Said[] = [
     '0x76',
     ['barometr na pokładzie (adres I2C 0x76)', 'Barometer (I2C address 0x76)'],
   ],
+  // Taken apart or put together: brackets, squares, halves, tables and lists.
+  ['motor', 'peak-current', '47 A for 5 s', ['Maks. prąd chwilowy: 47A / 5s']],
+  ['motor', 'stator', '2306.5', ['Stojan: 23 x 6,5 mm']],
+  ['motor', 'stator', '2207', ['Stator Diameter\n22mm\nStator Height\n7mm']],
+  ['motor', 'weight', '32.5 g', ['Weight(g)\n32.5']],
+  ['motor', 'no-load-current', '1.9 A', ['Idle Current(A)@10V\n1.9']],
+  ['motor', 'mount', '16x16 M3', ['Installation hole\n16*16mm\nThread: M3', 'M3 / 16*16mm holes']],
+  ['motor', 'mount', '16x16', ['Bolt pattern: 16 mm square']],
+  ['esc', 'mount', '30.5x30.5', ['Hole spacing: 30.5 mm', 'Entraxe : 30,5 mm']],
+  ['esc', 'burst', '80 A for 5 s', ['80 A for 5 seconds']],
+  ['esc', 'protocols', ['DShot300', 'DShot600', 'DShot1200'], ['DShot300, 600 and 1200']],
+  ['esc', 'capacitor-supplied', 'yes', ['A 470 uF 35 V capacitor is in the pouch']],
+  [
+    'flight-controller',
+    'regulators',
+    { '5V': rail('5 V', '3 A'), '12V': rail('12 V', '2.5 A') },
+    [
+      'BEC 1: 5 V / 3 A\nBEC 2: 12 V / 2,5 A (schaltbar)',
+      'przetwornica 5 V o wydajności 3 A, druga 12 V / 2,5 A',
+      'BEC de 5 V / 3 A y BEC de 12 V / 2,5 A',
+    ],
+  ],
+  ['flight-controller', 'motor-outputs', '8', ['Motoranschlüsse: 8', 'ESC outputs: 8']],
+  [
+    'flight-controller',
+    'video-socket',
+    { series: 'SH 1.0', contacts: '6' },
+    ['Conector para unidade digital: SH1.0 de 6 vias', 'Buchse für digitale Luftschnittstelle: SH 1.0 6-polig'],
+  ],
+  ['flight-controller', 'voltage-sense', 'yes', ['pomiar napięcia pakietu']],
+  ['frame', 'motor-mounts', ['16x16 M3', '19x19 M3'], ['Furação para motores: 16x16 e 19x19 mm (M3)']],
+  [
+    'frame',
+    'stack-mounts',
+    ['30.5x30.5', '20x20'],
+    ['There is clear height and both patterns, 30.5x30.5 and 20x20, so whatever stack fits'],
+  ],
+  ['frame', 'motor-screws', 'M3x10 button', ['sixteen M3x10 button-head motor screws are in the bag']],
+  ['frame', 'frame-screws', ['M3x8 button'], ['all the frame hardware is M3x8 button head']],
+  ['frame', 'geometry', 'stretched-x', ['Tvar: protažené X', 'Geometry: stretched X']],
+  ['frame', 'gps-mount', 'no', ['Suporte GPS: não', 'GPS mount: no']],
+  ['propeller', 'pieces', '8', ['Bolsa de 8 (4 pares)']],
+  [
+    'propeller',
+    'rotation',
+    'set of both',
+    ['2x rechts- und 2x linksdrehend', 'set of two clockwise and two counter-clockwise'],
+  ],
+  ['battery', 'outside', '78x38x47 mm', ['Maße\tL 78 x B 38 x H 47 mm']],
+  ['battery', 'burst-discharge', '200 C', ['Taux de décharge : 100C (200C en rafale)', '100C dauernd, 200C kurz']],
+  ['capacitor', 'outside', '10x10x20 mm', ['Diamètre 10 mm\nHauteur 20 mm']],
+  ['camera', 'width', '14 mm', ['Afmetingen 14 x 14 x 16 mm']],
+  [
+    'video-transmitter',
+    'levels',
+    ['25 mW', '100 mW', '400 mW'],
+    ['Potenze selezionabili .... 25 - 100 - 400 mW', 'steps through 25, 100 and 400 milliwatts'],
+  ],
+  ['video-transmitter', 'draw', '10.8 W', ['At the top step it wants 900 mA at 12 V']],
+  ['video-transmitter', 'draw', '7 W', ['Verbruik 7 W bij 800 mW']],
+  ['video-transmitter', 'camera-supply', { voltage: '5 V' }, ['Saída p/ câmara: 5V']],
+  ['video-transmitter', 'socket', { series: 'SH 1.0', contacts: '6' }, ['Connector\nSH 1.0, 6 pin']],
 ];
 
 describe('what lines say by the stems of their words', () => {
@@ -1617,6 +1681,10 @@ const silent: readonly (readonly [kind: string, fields: readonly string[], lines
     ['outside', 'stator', 'shaft-length', 'thread-depth', 'wire-length'],
     ['Bell diameter: 27.5 mm', 'Magnet thickness: 1.5 mm', 'Total length 32.3 mm'],
   ],
+  ['motor', ['weight', 'cells'], ['Poids du colis 70 g', 'I have run them on 4S too', 'Also good on 4S']],
+  ['battery', ['burst-discharge'], ['Laderate: max. 5C']],
+  ['propeller', ['pieces'], ['4 pares por bolsa']],
+  ['flight-controller', ['motor-outputs'], ['motor outputs on the 8-pin plug']],
   ['motor', ['mount', 'shaft'], ['Stack holes of your frame: 20x20 M2', 'M5 nut included']],
   ['motor', ['cells', 'kv'], ['Recommended prop: 5-5.1 inch', 'Tested at 25 V']],
   [
@@ -1764,4 +1832,11 @@ describe('what lines do not say', () => {
       for (const field of fields) expect(found).not.toHaveProperty(field);
     },
   );
+});
+
+it('asks of every field only what some stem tells', () => {
+  for (const kind of partKinds)
+    for (const key of Object.keys(fieldsOfKind(kind)!.fields))
+      for (const { must, may } of waysOf(kind, key))
+        for (const about of [...must, ...may]) expect(Object.keys(words), `${kind}.${key}`).toContain(about);
 });

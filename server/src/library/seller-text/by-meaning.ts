@@ -153,7 +153,7 @@ function readFrom(
   if (inWords !== undefined || (field.is === 'notation' && field.notation === 'flag'))
     return sure === 'unit' ? undefined : mention(said, own, inWords ?? 'yes');
   if (field.is === 'notation' && field.notation === 'count')
-    return sure === 'unit' ? undefined : /\d/.test(said.label) ? undefined : countIn(said.text);
+    return sure === 'unit' || /\d/.test(said.label) ? undefined : countIn(said.text, key === 'balance-pins');
   // What stands behind the word is a name of its own.
   if (field.is === 'text' && field.family === undefined)
     return sure === 'label' && !/^target\b/i.test(said.whole) && /^[\p{L}\d][^:;]{1,39}$/u.test(said.whole)
@@ -236,7 +236,7 @@ function mention(said: Statement, own: ReadonlySet<About>, meant: string): strin
   return yes.test(text) || text !== '' ? meant : undefined;
 }
 
-const numerals: readonly (readonly string[])[] = [
+const numerals: readonly RegExp[] = [
   'one single ein eine einzeln un une uno una jeden jedna een um uma'.split(' '),
   'two dual twin double bi zwei zweifach deux due dos dwa dwie dva dve twee dois duas'.split(' '),
   'three triple tri drei dreifach trois tre tres trzy trojj troj tri drie'.split(' '),
@@ -245,11 +245,14 @@ const numerals: readonly (readonly string[])[] = [
   'six hexa sechs sei seis szesc sest zes'.split(' '),
   'seven sieben sept sette siete siedem sedm zeven sete'.split(' '),
   'eight octa acht huit otto ocho osiem osm oito'.split(' '),
-];
+].map((words) => new RegExp(`(?<![a-z])(?:${words.join('|')})(?:(?![a-z])|(?=-?(?:blad|blatt|pale|pala|lop|list)))`));
 
 /** The one bare number, in digits or in a word. */
-export function countIn(text: string): string | undefined {
-  const folded = fold(text);
+function countIn(text: string, ofPins: boolean): string | undefined {
+  // The contacts of a plug are no count of anything else.
+  const folded = ofPins
+    ? fold(text)
+    : fold(text).replace(/\d{1,2}\s*-?\s*(?:pin|pol|broch|vias|kontakt|contact)/g, ' ');
   const digits = [
     ...folded.matchAll(
       /(?<![a-z\d.])(\d{1,3})(?![\d.])(?=\s*x?(?:$|[\s,)/-](?!\d)))(?!\s*(?:"|mm|cm|in(?:ch)?\b|zoll|pouce|pulg|poll|cal|palc|v\b|a\b|g\b|k?hz|awg|c\b|s\b))/g,
@@ -257,10 +260,6 @@ export function countIn(text: string): string | undefined {
   ].map(([, one]) => one!);
   const first = [...new Set(digits)];
   if (first.length > 0) return first.length === 1 ? first[0] : undefined;
-  const at = numerals.findIndex((words) =>
-    new RegExp(
-      `(?<![a-z])(?:${words.join('|')})(?![a-z])|(?<![a-z])(?:${words.join('|')})(?=-?(?:blad|blatt|blatt|pale|pala|lop|list))`,
-    ).test(folded),
-  );
+  const at = numerals.findIndex((one) => one.test(folded));
   return at < 0 ? undefined : String(at + 1);
 }

@@ -27,7 +27,12 @@ const figureAtStart =
   /^(?:(?:on|auf|sur|de|di|na|em)\s+)?[~φø]?\s*\d+(?:\.\d+)?(?:\s*(?:mm)?\s*x\s*\d+(?:\.\d+)?)*\s*("|[a-zµμω%]{0,4})(?![a-z\d])/i;
 
 function isOneList(before: string, after: string): boolean {
-  // The screw belongs to the pattern before it.
+  // The screw belongs to the pattern beside it.
+  if (
+    /(?<![\w.])M\d(?:\.\d)?\s*$/.test(before.slice(-8)) &&
+    /^\d+(?:\.\d+)?\s*(?:mm)?\s*x\s*\d/.test(after.slice(0, 20))
+  )
+    return true;
   if (/\d/.test(before.slice(-12)) && /^M\d(?:\.\d)?(?![\w.])/i.test(after.slice(0, 6))) return true;
   // So does its time to a current.
   if (/\dA$/i.test(before.slice(-6).replace(/\s/g, '')) && /^\d{1,3}\s?s(?:ec\w*)?(?![\w])/i.test(after.slice(0, 12)))

@@ -5,7 +5,7 @@ import { fold } from './text';
  * Small letters without accents. A stem begins a word; `-` before it: it may also end a compound (`-gewicht`);
  * `.` behind it: the word ends there; `_` is a space, a hyphen or nothing.
  */
-const words = {
+export const words = {
   weight:
     'weigh wt. mass. -gewicht -masse. wieg weegt poids pese. pesent peso. pesa. pesan. pesando massa. masa. waga. wagi. waze. wazy. wazac hmotnost vaha. vazi. tips_the_scales scales. bilancia. bascula. balance_de_cuisine',
   size: 'dimension dim. dims. size. sizes. measur -abmess -masse. -mass. -grosse -misst mesur taille encombr medida mide. miden. tamano dimens misur ingombr wymiar rozmiar mierz rozmer velikost afmeting maat. maten. formaat. footprint outline pcb.',
