@@ -1,4 +1,4 @@
-/** What sellers call our fields, in their languages; the one place to add a word. Says nothing about what a value looks like, which the schemas decide. */
+/** Labels that sellers use whole, in their languages, and words that mean one of our terms; a new wording belongs into `stems.ts` first. Says nothing about what a value looks like, which the schemas decide. */
 
 /**
  * By `kind.field` or, for all kinds, by field; written in small letters without accents, dots and brackets.

@@ -224,7 +224,17 @@ export const nameAField = (kind: string, about: ReadonlySet<About>, only?: strin
       waysOf(kind, key).some(({ must }) => must.length > 0 && must.every((one) => about.has(one))),
   );
 
+/** Asked for every line of a page, so each is taken apart once. */
+const parted = new Map<string, readonly Way[]>();
+
 export function waysOf(kind: string, key: string): readonly Way[] {
+  const name = `${kind}.${key}`;
+  const known = parted.get(name) ?? partedWays(kind, key);
+  parted.set(name, known);
+  return known;
+}
+
+function partedWays(kind: string, key: string): readonly Way[] {
   const said = ways[`${kind}.${key}`] ?? ways[key];
   if (said === undefined) return [];
   return said.split('|').map((way) => {
