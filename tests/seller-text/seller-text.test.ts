@@ -11,6 +11,8 @@ import { withTypical } from '../../server/src/library/seller-text/typical';
 import { Workspace } from '../../server/src/library/workspace';
 import { restsOn } from '../../server/src/plan/worked';
 import { more, pages, type Stated } from './pages';
+// Eleven that stayed sealed while the reader learned stems; what they state was written down by whoever wrote them.
+import third from './third/stated.json' with { type: 'json' };
 
 const today = '2026-11-25';
 const textOf = (folder: string, kind: string): string =>
@@ -22,6 +24,7 @@ const withoutOrigin = (value: unknown): unknown =>
 describe.each([
   ['pages', pages],
   ['more', more],
+  ['third', third as Stated],
 ] satisfies [string, Stated][])('the sellers of %s', (folder, stated) => {
   it.each(Object.keys(stated))('%s: nothing proposed differs from what the page states', (kind) => {
     const { fields } = proposeFields(kind, textOf(folder, kind), today);

@@ -18,6 +18,7 @@ const rail = (voltage: string, current: string) => ({ voltage, current });
 type Said = readonly [kind: string, field: string, value: unknown, lines: readonly string[]];
 
 const said: readonly Said[] = [
+  ['propeller', 'pieces', '4', ['In een zakje zitten vier propellers.', 'In einem Beutel sind vier Propeller.']],
   // prettier-ignore
   [
     'motor',
@@ -1684,6 +1685,7 @@ const silent: readonly (readonly [kind: string, fields: readonly string[], lines
   ['motor', ['weight', 'cells'], ['Poids du colis 70 g', 'I have run them on 4S too', 'Also good on 4S']],
   ['battery', ['burst-discharge'], ['Laderate: max. 5C']],
   ['propeller', ['pieces'], ['4 pares por bolsa']],
+  ['camera', ['system'], ['Non compatible analogique.', 'Not compatible with analog goggles.']],
   ['flight-controller', ['motor-outputs'], ['motor outputs on the 8-pin plug']],
   ['motor', ['mount', 'shaft'], ['Stack holes of your frame: 20x20 M2', 'M5 nut included']],
   ['motor', ['cells', 'kv'], ['Recommended prop: 5-5.1 inch', 'Tested at 25 V']],

@@ -247,7 +247,7 @@ const numerals: readonly RegExp[] = [
   'eight octa acht huit otto ocho osiem osm oito'.split(' '),
 ].map((words) => new RegExp(`(?<![a-z])(?:${words.join('|')})(?:(?![a-z])|(?=-?(?:blad|blatt|pale|pala|lop|list)))`));
 
-/** The one bare number, in digits or in a word. */
+/** The one number, in digits or in a word. */
 function countIn(text: string, ofPins: boolean): string | undefined {
   // The contacts of a plug are no count of anything else.
   const folded = ofPins
@@ -260,6 +260,8 @@ function countIn(text: string, ofPins: boolean): string | undefined {
   ].map(([, one]) => one!);
   const first = [...new Set(digits)];
   if (first.length > 0) return first.length === 1 ? first[0] : undefined;
-  const at = numerals.findIndex((one) => one.test(folded));
-  return at < 0 ? undefined : String(at + 1);
+  const said = numerals.flatMap((one, i) => (one.test(folded) ? [i + 1] : []));
+  // In most of these languages the word for one is also the article.
+  const counted = said.length > 1 ? said.filter((number) => number > 1) : said;
+  return counted.length === 1 ? String(counted[0]) : undefined;
 }

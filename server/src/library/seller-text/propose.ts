@@ -208,6 +208,8 @@ function collect(
         if (!keys.includes(target.key) || found.has(prefix + target.path)) continue;
         const flag = saidByName[target.key];
         const text = said ?? (isTitle(one) ? one.value : one.words);
+        // `Not compatible with analog` says what it is not.
+        if (!title && aboutOf(text).has('without')) continue;
         take(
           target,
           flag ? (flag.test(fold(text)) ? 'yes' : undefined) : read(target, text, '', false),

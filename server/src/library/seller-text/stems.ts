@@ -119,7 +119,7 @@ export const words = {
   material: 'material materia -werkstoff werkstoff matiere tworzyw materiaal',
   geometry: 'geometr layout bauform uklad form. forme. forma. tvar',
   pieces:
-    'piece pcs. pc. quantity qty stuck -stuck anzahl quantite unidad pieza cantidad pezz quantit sztuk szt. ilosc stuks. aantal kus. kusu ks. per_pack set_of pack_of sachet bag_of bolsa busta woreczek zakje baleni',
+    'piece pcs. pc. quantity qty stuck -stuck anzahl quantite unidad pieza cantidad pezz quantit sztuk szt. ilosc stuks. aantal kus. kusu ks. per_pack set_of pack_of sachet bag_of bolsa busta woreczek zakje beutel baleni',
   rotation:
     'rotat -drehrichtung drehsinn sens_de_rotation kierun smer_otac draairichting obrot cw. ccw. rotac rotaz clockwise counter-clockwise counterclockwise horaire uhrzeiger',
   grommet:
