@@ -1680,7 +1680,13 @@ const silent: readonly (readonly [kind: string, fields: readonly string[], lines
   [
     'motor',
     ['outside', 'stator', 'shaft-length', 'thread-depth', 'wire-length'],
-    ['Bell diameter: 27.5 mm', 'Magnet thickness: 1.5 mm', 'Total length 32.3 mm'],
+    [
+      'Bearings ..... 9 x 4 x 4 mm',
+      'Kugellager: 9x4x4 mm',
+      'Bell diameter: 27.5 mm',
+      'Magnet thickness: 1.5 mm',
+      'Total length 32.3 mm',
+    ],
   ],
   ['motor', ['weight', 'cells'], ['Poids du colis 70 g', 'I have run them on 4S too', 'Also good on 4S']],
   ['battery', ['burst-discharge'], ['Laderate: max. 5C']],

@@ -168,7 +168,7 @@ export const words = {
     'included supplied comes_with delivered_with enthalten beiliegend mitgeliefert fourni inclus incluid incluso inclusa inclusi w_zestawie dolaczon soucasti bijgeleverd meegeleverd goes_with v_baleni w_komplecie nella_confezione in_dotazione in_the_box na_caixa im_lieferumfang dans_la_boite en_la_caja in_the_bag',
   stored: 'storage stored lager -lager almacen immagazz stockage przechow skladov opslag conservar bewaren',
   other_thing:
-    'fuse. sicherung fusible fusibil bezpiecznik pojistk zekering charger ladegerat chargeur cargador caricabatter ladowark nabijeck oplader adapter adaptador adaptateur adattator redukc spike smoke_stopper tester action_cam',
+    'bearing kugellager lager. roulement rodamiento cuscinett rolament lozysk lozisk fuse. sicherung fusible fusibil bezpiecznik pojistk zekering charger ladegerat chargeur cargador caricabatter ladowark nabijeck oplader adapter adaptador adaptateur adattator redukc spike smoke_stopper tester action_cam',
   need: 'need requires required benotigt necesita richiede wymaga vyzaduje vereist',
   receiver: 'receiver -empfanger empfanger recepteur receptor ricevent ricevitor odbiornik prijimac ontvanger',
   bracket: 'bracket -halter. -halterung halterung soporte staffa uchwyt drzak beugel',
