@@ -18,6 +18,14 @@ const rail = (voltage: string, current: string) => ({ voltage, current });
 type Said = readonly [kind: string, field: string, value: unknown, lines: readonly string[]];
 
 const said: readonly Said[] = [
+  [
+    'video-transmitter',
+    'camera-supply',
+    rail('5 V', '600 mA'),
+    ['OUT TO CAMERA 5V/600MA', 'Camera output: 5V/600mA', 'Camera output: 600MA @ 5V'],
+  ],
+  ['propeller', 'hub-thickness', '6.6 mm', ['Center thickness: 6.6mm']],
+  ['propeller', 'size', '5.1x3.6x3', ['Diameter: 5.1 inch (129.5mm)\nScrew pitch: 3.6inch\nLeaf number: 3']],
   ['propeller', 'pieces', '4', ['In een zakje zitten vier propellers.', 'In einem Beutel sind vier Propeller.']],
   // prettier-ignore
   [

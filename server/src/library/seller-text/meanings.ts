@@ -60,13 +60,13 @@ const ways: Readonly<Record<string, string>> = {
   'motor.~stator-diameter': 'stator diameter size?',
   'motor.~stator-height': 'stator height size? | stator thickness | stator length',
 
-  'propeller.hub-thickness': 'hub thickness? height? depth? length? size? middle?',
+  'propeller.hub-thickness': 'hub thickness? height? depth? length? size? middle? | middle thickness',
   'propeller.bore':
     'hole hub? shaft? diameter? mount? middle? size? free? prop? motor? | shaft diameter? hub? hole? size? advice? motor? | hub free diameter? | free diameter',
   'propeller.pieces': 'pieces prop? box? together? capacity?',
   'propeller.rotation': 'rotation? pieces? prop? pair? motor? cells? box?',
   'propeller.~diameter': 'diameter size? length? prop?',
-  'propeller.~pitch': 'steep size? blade? prop? wheelbase?',
+  'propeller.~pitch': 'steep size? blade? prop? wheelbase? screw?',
   'propeller.~blades': 'blade pieces? prop? steep?',
 
   'esc.cells':

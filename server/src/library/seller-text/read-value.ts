@@ -249,7 +249,7 @@ const pairsIn = (text: string): readonly (readonly [string, string])[] =>
 const ampsFirst = (text: string): readonly (readonly [string, string])[] =>
   [...text.matchAll(/(\d+(?:\.\d+)?)\s*(m?A)\s*(?:@|at|bei)\s*(\d+(?:\.\d+)?)\s*V(?:olts?)?\b/gi)].map((match) => [
     match[3]!,
-    `${match[1]} ${/m/.test(match[2]!) ? 'mA' : 'A'}`,
+    `${match[1]} ${/m/i.test(match[2]!) ? 'mA' : 'A'}`,
   ]);
 
 const voltsFirst = (text: string): readonly (readonly [string, string])[] =>
@@ -257,7 +257,7 @@ const voltsFirst = (text: string): readonly (readonly [string, string])[] =>
     ...text.matchAll(
       /(\d+(?:\.\d+)?)\s*V(?:olts?)?\s*(?:[@/:,(-]|at|bei|a|à)?\s*(?:up to|max\.?|bis zu|hasta|fino a)?\s*(?:\p{L}{1,12}\s+){0,3}(\d+(?:\.\d+)?)\s*(m?A)(?![\p{L}\d])/giu,
     ),
-  ].map((match) => [match[1]!, `${match[2]} ${/m/.test(match[3]!) ? 'mA' : 'A'}`]);
+  ].map((match) => [match[1]!, `${match[2]} ${/m/i.test(match[3]!) ? 'mA' : 'A'}`]);
 
 /** `8-pin JST-SH 1.0 mm`; both the family and the number of contacts must be there. */
 function socketIn(text: string, fields: Readonly<Record<string, Field>>): Written | undefined {

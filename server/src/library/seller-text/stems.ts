@@ -52,9 +52,9 @@ export const words = {
     'cell cells. zelle zellen -zellen -zellig lipo. lipos. li-po cellule celda celle. cella. ogniw clank cel. cellen akku batter bateri pack. accu. accus packs. element zell',
   resistance: 'resist -widerstand weerstand rezyst opor. odpor rm. ri. milliohm impedan',
   power: 'power. powers watt watts -leistung puissance potenc potenz moc. mocy. vermogen vykon wattage',
-  steep: 'pitch. pitched steig -steigung pas. paso. passo. skok. skoku stoup spoed. stoupani',
+  steep: 'screw_pitch pitch. pitched steig -steigung pas. paso. passo. skok. skoku stoup spoed. stoupani',
   blade:
-    'blade blades bladed -blatt -blattrig pale. pales. -pale. palas. pala. tripale tripala bipale bipala lopat list. listu. listy bladen -bladen -blad. triblade bladig pas. -lopat',
+    'leaf leaves blade blades bladed -blatt -blattrig pale. pales. -pale. palas. pala. tripale tripala bipale bipala lopat list. listu. listy bladen -bladen -blad. triblade bladig pas. -lopat',
   hub: 'hub. hubs. -nabe. -naben nabe naben moyeu buje. cubo. mozzo naaf piast naboj nucleo',
   shaft:
     'shaft -welle. -wellen welle. wellen arbre axe. eje. ejes. albero eixo. wal. walu. waly os. osi. osie hridel axle. axel walek walka schaft',
@@ -111,7 +111,7 @@ export const words = {
     'standoff stand-off spacer -abstandshalter abstandhalter abstandsbolzen entretois colonn separador distanzial distanzbolzen dystans distanc. sloupk torretta torrette espaciador pilares afstandshouder afstandsbus espacador',
   arm: 'arm. arms. arme. armen. bras. brazo bracc ramion ramie ramien ramena rameno braco ersatzarm ramen. armst armbr armd arml',
   plate: 'plate plates -platte platte plaque placa placas piastr plyt deska desky desk. bodem bottom_plate top_plate',
-  prop: 'prop. props. propell -propeller helice elica eliche elik smigl smiglo vrtul schroef. luftschraube',
+  prop: 'prop. props. paddle propell -propeller helice elica eliche elik smigl smiglo vrtul schroef. luftschraube',
   wheelbase:
     'wheelbase wheel_base radstand achsabstand motor_to_motor motor-to-motor diagonal empattement entre_ejes interasse distancia_entre_ejes passo. rozstaw_osi rozvor wielbasis distancia_entre_eixos rozstaw_silnik distancia_entre_motor distance_entre_moteurs distanza_tra_motori distanza_tra_i_motori distanza_motori abstand_der_motoren motorabstand odleglosc_silnik vzdalenost_motor',
   strap:
