@@ -106,9 +106,10 @@ function timesAt(input: CraftInput, ranged: boolean): Times {
 
 const charges = [1, 0.93, 0.83, 0.7, 0.55, 0.4, 0.25, 0.13, 0.06];
 
+/** In the order of the plot beside it, so that each way of flying has one look in both. */
 const loads = [
-  ['hovering', 'hovering'],
   ['flown', 'as you fly it'],
+  ['hovering', 'hovering'],
   ['full', 'full throttle'],
 ] as const;
 
