@@ -22,6 +22,9 @@ export interface Shown {
 const isBuild = (document: vscode.TextDocument | undefined): document is vscode.TextDocument =>
   document?.languageId === 'dryfit';
 
+/** The style rules of the sheet, which the server has. */
+const lookOf = (ask: Ask): Promise<string> => ask<string>('dryfit/sheetLook');
+
 export function registerSheet(context: vscode.ExtensionContext, ask: Ask): vscode.Disposable {
   let open: SheetPanel | undefined;
   const gone = (): void => {
@@ -42,8 +45,9 @@ export function registerSheet(context: vscode.ExtensionContext, ask: Ask): vscod
   // A window that is loaded again brings its panels along, empty.
   const brought = vscode.window.registerWebviewPanelSerializer('dryfit.sheet', {
     async deserializeWebviewPanel(panel: vscode.WebviewPanel, kept?: Kept): Promise<void> {
+      const look = await lookOf(ask);
       open?.dispose();
-      open = await SheetPanel.within(panel, context, ask, gone);
+      open = SheetPanel.within(panel, context, ask, look, gone);
       // Its page is put up only when this is done, so that it cannot wait for what is drawn there.
       if (kept?.uri !== undefined) void open.show(kept.uri);
     },
@@ -77,23 +81,25 @@ class SheetPanel implements vscode.Disposable {
   private readonly rest: vscode.Disposable[];
 
   static async create(context: vscode.ExtensionContext, ask: Ask, gone: () => void): Promise<SheetPanel> {
+    // Asked for first: without a server there is no panel, rather than an empty one.
+    const look = await lookOf(ask);
     const panel = vscode.window.createWebviewPanel(
       'dryfit.sheet',
       'Build sheet',
       { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true },
       { retainContextWhenHidden: true },
     );
-    return SheetPanel.within(panel, context, ask, gone);
+    return SheetPanel.within(panel, context, ask, look, gone);
   }
 
-  static async within(
+  static within(
     panel: vscode.WebviewPanel,
     context: vscode.ExtensionContext,
     ask: Ask,
+    look: string,
     gone: () => void,
-  ): Promise<SheetPanel> {
+  ): SheetPanel {
     const dist = vscode.Uri.joinPath(context.extensionUri, 'dist');
-    const look = await ask<string>('dryfit/sheetLook');
     panel.webview.options = { enableScripts: true, localResourceRoots: [dist] };
     panel.iconPath = vscode.Uri.joinPath(context.extensionUri, 'client/media/icon.png');
     return new SheetPanel(panel, ask, gone, (webview) =>

@@ -3,6 +3,7 @@ import { statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Analysis, analyse } from '../analysis';
 import { type Finding, isAtLeast, type Severity, severities } from '../build/finding';
+import type { SourceFile } from '../build/source-file';
 import { fileAsJson, findingsAsJson, type Where } from '../report/findings-json';
 import { findingsAsText } from '../report/findings-text';
 import { visible } from '../report/markdown-safe';
@@ -45,20 +46,23 @@ export function check(args: readonly string[], console: Console): number | Promi
     true,
   );
   const bench = benchUri(console.cwd, values.bench, workspace, uri);
-  const lines = new Map<string, readonly number[]>();
   const options = { bench, today: console.today };
+  /** Files of builds that the workspace has let go. */
+  const seen = new Map<string, SourceFile>();
+  const noted = (analysis: Analysis): Analysis => {
+    seen.set(analysis.file.uri, analysis.file);
+    return analysis;
+  };
   const run = (file: string): Analysis => {
     const alone = late.get(file);
     if (alone === undefined) return analyse(workspace, uri(file), options)!;
-    const analysis = analyseAlone(workspace, uri(file), alone, options);
-    lines.set(uri(file), analysis.file.lines);
-    return analysis;
+    return noted(analyseAlone(workspace, uri(file), alone, options));
   };
   // Hosts call files by their path from the top of the repository.
   const top = isForHost(format) ? (repositoryAbove(console.cwd) ?? console.cwd) : console.cwd;
   const where = {
     name: (file: string): string => shown(top, fileURLToPath(file)),
-    file: (file: string) => workspace.get(file) ?? (lines.has(file) ? { lines: lines.get(file)! } : undefined),
+    file: (file: string) => workspace.get(file) ?? seen.get(file),
   };
   if (format === 'ndjson') {
     // Written file by file: thousands need not be in memory at once.
@@ -76,18 +80,17 @@ export function check(args: readonly string[], console: Console): number | Promi
   };
   const threads = threadsFor(late.size, values.threads === undefined ? undefined : readThreads(values.threads));
   if (threads === 1) return report(asked.map(run));
+  const shares = Array.from({ length: threads }, (_, share) => [...late].filter((_, i) => i % threads === share));
   const around = workspace.uris().map((one) => [one, workspace.get(one)!.text] as const);
-  const elsewhere = Array.from({ length: threads - 1 }, (_, i) => {
-    const builds = [...late]
-      .filter((_, at) => at % threads === i + 1)
-      .map(([file, said]) => [uri(file), said] as const);
+  const elsewhere = shares.slice(1).map((share) => {
+    const builds = share.map(([file, said]) => [uri(file), said] as const);
     return analyseElsewhere({ around, builds, ...options });
   });
-  const theirs = new Set([...late.keys()].filter((_, at) => at % threads !== 0));
-  const own = new Map(asked.flatMap((file) => (theirs.has(file) ? [] : [[uri(file), run(file)] as const])));
+  // Meanwhile this thread does what is left.
+  const theirs = new Set(shares.slice(1).flatMap((share) => share.map(([file]) => file)));
+  const own = asked.flatMap((file) => (theirs.has(file) ? [] : [run(file)]));
   return Promise.all(elsewhere).then((done) => {
-    const all = new Map([...own, ...done.flat().map((analysis) => [analysis.file.uri, analysis] as const)]);
-    for (const [one, { file }] of all) if (!workspace.get(one)) lines.set(one, file.lines);
+    const all = new Map([...own, ...done.flat().map(noted)].map((analysis) => [analysis.file.uri, analysis]));
     return report(asked.map((file) => all.get(uri(file))!));
   });
 }

@@ -7,9 +7,9 @@ import { analyseShare, type Share } from './share';
 /** A thread takes a third of a second to be of use; builds are checked in a few milliseconds each. */
 const worthwhile = 300;
 
-/** How many threads check so many builds, this one included. */
+/** How many threads check so many builds, this one included; none is left without a build. */
 export const threadsFor = (builds: number, asked: number | undefined): number =>
-  asked ?? (builds < worthwhile ? 1 : Math.min(availableParallelism(), 8, Math.ceil(builds / worthwhile)));
+  Math.max(1, Math.min(builds, asked ?? Math.min(availableParallelism(), 8, Math.floor(builds / worthwhile))));
 
 /** Fails when the thread does. */
 export const analyseElsewhere = (share: Share): Promise<readonly Analysis[]> =>

@@ -12,7 +12,7 @@ const ways: Readonly<Record<string, string>> = {
   outside:
     'size length? width? height? thickness? plate? weight? wire? connector? together? overall? diameter? | length width height? thickness? overall? diameter? | length? width? height? thickness? plate? overall? diameter?',
   supply:
-    'voltage input? supply? cells? continuous? frequency? most? power? | supply cells? input? voltage? power? | input cells? power? power? | input? supply? voltage? need? power?',
+    'voltage input? supply? cells? continuous? frequency? most? power? | supply cells? input? voltage? power? | input cells? power? | input? supply? voltage? need? power?',
   current:
     'draw current? voltage? most? power? supply? mount? | current draw? supply? voltage? most? mount? | draw? current? mount?',
   sensitivity: 'sensitivity? most? link? frequency? measuring?',
@@ -70,7 +70,7 @@ const ways: Readonly<Record<string, string>> = {
   'propeller.~blades': 'blade pieces? prop? steep?',
 
   'esc.cells':
-    'cells voltage? supply? input? continuous? most? advice? power? | voltage input? supply? continuous? frequency? power? | input supply? power? power? | supply input? power?',
+    'cells voltage? supply? input? continuous? most? advice? power? | voltage input? supply? continuous? frequency? power? | input supply? power? | supply input? power?',
   'esc.current':
     'current continuous? motor? channel? pieces? | continuous current? motor? channel? pieces? discharge? | continuous? motor? channel? pieces? esc?',
   'esc.burst':
@@ -90,7 +90,7 @@ const ways: Readonly<Record<string, string>> = {
 
   'flight-controller.mcu': '...',
   'flight-controller.input':
-    'cells voltage? supply? input? continuous? most? power? | voltage input? supply? continuous? frequency? power? | input supply? power? cells? power? | supply input? cells? power?',
+    'cells voltage? supply? input? continuous? most? power? | voltage input? supply? continuous? frequency? power? | input supply? power? cells? | supply input? cells? power?',
   'flight-controller.mount':
     'mount hole? pattern? screw? size? thread? grommet? | hole pattern? screw? size? thread? grommet? | pattern screw? thread? | screw? thread? grommet?',
   'flight-controller.regulators':
@@ -168,7 +168,7 @@ const ways: Readonly<Record<string, string>> = {
   'capacitor.voltage': 'voltage? most? supply? continuous? capacitor?',
   'capacitor.leads':
     'leg length? wire? size? together? supplied? connector? | wire length? leg? supplied? connector? | connector length? supplied? connector?',
-  'capacitor.~diameter': 'diameter size? | thickness size? ',
+  'capacitor.~diameter': 'diameter size? | thickness size?',
   'capacitor.~height': 'height size? without? leg? | length size?',
 
   'gps.compass': 'compass together? control?',
