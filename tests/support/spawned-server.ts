@@ -1,5 +1,5 @@
 /** The real server process over its real protocol, on stdio. Waits with a limit; never guesses what the server did. */
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
 import path from 'node:path';
 import {
   createMessageConnection,
@@ -10,10 +10,11 @@ import {
 import type { Diagnostic, InitializeResult } from 'vscode-languageserver-protocol';
 
 export const serverFile = path.resolve(import.meta.dirname, '../../dist/server.cjs');
+const liveMemoryFile = path.resolve(import.meta.dirname, 'live-memory.cjs');
 
 export interface SpawnedServer {
   readonly connection: MessageConnection;
-  readonly process: ChildProcess;
+  readonly process: ChildProcessWithoutNullStreams;
   readonly initialized: InitializeResult;
   /** The next diagnostics for a URI that satisfy a condition. */
   diagnostics(
@@ -22,11 +23,15 @@ export interface SpawnedServer {
   ): Promise<readonly Diagnostic[]>;
   open(uri: string, text: string, version?: number): void;
   change(uri: string, version: number, changes: readonly object[]): void;
+  /** Bytes alive in the server after everything unused was collected. Unlike its resident memory, this does not depend on when the collector runs. */
+  liveMemory(): Promise<number>;
   stop(): Promise<void>;
 }
 
 export async function startServer(folders: readonly string[] = []): Promise<SpawnedServer> {
-  const child = spawn(process.execPath, [serverFile, '--stdio'], { stdio: ['pipe', 'pipe', 'pipe'] });
+  const child = spawn(process.execPath, ['--expose-gc', '--require', liveMemoryFile, serverFile, '--stdio'], {
+    stdio: ['pipe', 'pipe', 'pipe', 'ipc'],
+  }) as ChildProcessWithoutNullStreams;
   let errors = '';
   child.stderr.on('data', (data) => {
     errors += data;
@@ -87,6 +92,11 @@ export async function startServer(folders: readonly string[] = []): Promise<Spaw
       }),
     change: (uri, version, contentChanges) =>
       void connection.sendNotification('textDocument/didChange', { textDocument: { uri, version }, contentChanges }),
+    liveMemory: () =>
+      new Promise((resolve) => {
+        child.once('message', (bytes) => resolve(bytes as number));
+        child.send('live memory');
+      }),
     async stop() {
       await connection.sendRequest('shutdown');
       await connection.sendNotification('exit');
