@@ -12,7 +12,8 @@ import { allChecks } from './checks/generated/all';
 import { missingFacts } from './checks/missing';
 import { isCheck } from './checks/names';
 import { profileFor } from './checks/region';
-import { type NotChecked, runChecks } from './checks/run';
+import { type CheckRun, type NotChecked, runChecks } from './checks/run';
+import { type LastRun, runAgain } from './checks/run-again';
 import { shopFindings } from './checks/shop-files';
 import { folderOf, type Workspace } from './library/workspace';
 import { regionFact } from './plan/rules';
@@ -27,6 +28,8 @@ export interface Analysis {
   readonly notChecked: readonly NotChecked[];
   /** One a document that is a build. */
   readonly crafts: readonly Craft[];
+  /** What the next analysis of this file may take over, as long as nothing else in the workspace changes. */
+  readonly left: { readonly shared: number; readonly run: LastRun | undefined };
 }
 
 export interface AnalysisOptions {
@@ -35,6 +38,8 @@ export interface AnalysisOptions {
   readonly checks?: readonly Check[];
   /** Today as YYYY-MM-DD; without it nothing is called old. */
   readonly today?: string;
+  /** The last analysis of the same file, with the same options: what cannot have changed since is taken over from it. */
+  readonly before?: Analysis;
 }
 
 export function analyse(workspace: Workspace, uri: string, options: AnalysisOptions = {}): Analysis | undefined {
@@ -49,11 +54,26 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
   ];
   const ran: string[] = [];
   const notChecked: NotChecked[] = [];
+  const shared = workspace.version;
+  const known = options.before?.left.shared === shared ? options.before.left.run : undefined;
+  let left: LastRun | undefined;
+  const runOver = (checks: readonly Check[], craft: Craft): CheckRun => {
+    // A file is mostly opened and read; only once it is edited does it pay to note what each check looks at.
+    if (!options.before || file.documents.length > 1) return runChecks(checks, craft);
+    const made = runAgain(checks, craft, file.documents[0]!, known);
+    left = made.last;
+    return made.run;
+  };
   for (const craft of crafts) {
     const checks = options.checks ?? allChecks;
     // A craft written down for comparison is nobody's purchase and may leave anything open: only its values are looked at.
     const isReference = craft.said.reference?.value === true;
-    const run = runChecks(isReference ? checks.filter((check) => check.group === 'data') : checks, craft);
+    const run = isReference
+      ? runChecks(
+          checks.filter((check) => check.group === 'data'),
+          craft,
+        )
+      : runOver(checks, craft);
     const own = [...lostFindings(workspace, craft), ...doubledFindings(craft), ...run.findings];
     findings.push(...acceptFindings(craft, own, run.ran), ...oldProfile(craft, options.today));
     ran.push(...run.ran);
@@ -68,7 +88,7 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
       .filter((finding): finding is Finding => finding !== undefined),
     file,
   );
-  return { file, findings: shown, ran: [...new Set(ran)], notChecked, crafts };
+  return { file, findings: shown, ran: [...new Set(ran)], notChecked, crafts, left: { shared, run: left } };
 }
 
 export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string, swap?: Swap): readonly Craft[] {

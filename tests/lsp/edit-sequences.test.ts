@@ -1,7 +1,7 @@
 /** Random edits in builds and parts files, one after another: what is found afterwards is what a fresh start finds. */
 import { expect, it } from 'vitest';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { analyse } from '../../server/src/analysis';
+import { type Analysis, analyse } from '../../server/src/analysis';
 import { Workspace } from '../../server/src/library/workspace';
 import { sampleNames, sampleUri, sampleWorkspace } from '../support/samples';
 import { type Chance, seeded } from '../support/seeded';
@@ -54,6 +54,13 @@ it('500 sequences', { timeout: 300_000 }, () => {
   for (let sequence = 0; sequence < 500; sequence++) {
     const workspace = sampleWorkspace();
     const documents = new Map<string, TextDocument>();
+    const last = new Map<string, Analysis>();
+    const look = (uri: string): Analysis => {
+      const before = last.get(uri);
+      const analysis = analyse(workspace, uri, before ? { before } : {})!;
+      last.set(uri, analysis);
+      return analysis;
+    };
     for (let step = 0; step < 6; step++) {
       const uri = sampleUri(chance.pick(touched));
       const document = edit(
@@ -64,12 +71,12 @@ it('500 sequences', { timeout: 300_000 }, () => {
       documents.set(uri, document);
       workspace.set(uri, document.getText());
       // Looked at between edits, so that whatever is remembered could go stale.
-      analyse(workspace, watched);
+      for (const one of new Set([watched, uri])) look(one);
     }
     const fresh = new Workspace();
     for (const uri of workspace.uris()) fresh.set(uri, workspace.get(uri)!.text);
     for (const uri of [watched, ...documents.keys()]) {
-      const [kept, anew] = [analyse(workspace, uri)!, analyse(fresh, uri)!];
+      const [kept, anew] = [look(uri), analyse(fresh, uri)!];
       expect(JSON.stringify(kept.findings), `seed ${seed}, sequence ${sequence}, ${uri}`).toBe(
         JSON.stringify(anew.findings),
       );

@@ -123,14 +123,19 @@ function readValue(layers: readonly Layer[], field: Field, find: FindPart): unkn
 }
 
 function readTable(layers: readonly Layer[], field: TableField, find: FindPart): Table<unknown> {
+  const said = new Map<string, Layer[]>();
+  for (const layer of layers)
+    for (const kid of layer.slot.kids) {
+      let under = said.get(kid.key);
+      if (!under) {
+        under = [];
+        said.set(kid.key, under);
+      }
+      if (kid.node.is !== 'empty' && !layer.document.wrong.has(kid.pointer)) under.push({ ...layer, slot: kid });
+    }
   const entries = new Map<string, unknown>();
-  const keys = new Set(layers.flatMap((layer) => layer.slot.kids.map((kid) => kid.key)));
-  for (const key of keys) {
-    const said = layers.flatMap((layer) => {
-      const kid = kidOf(layer.slot, key);
-      return kid && kid.node.is !== 'empty' && !layer.document.wrong.has(kid.pointer) ? [{ ...layer, slot: kid }] : [];
-    });
-    const value = said[0] ? readValue(said, field.of, find) : undefined;
+  for (const [key, under] of said) {
+    const value = under[0] ? readValue(under, field.of, find) : undefined;
     if (value !== undefined) entries.set(key, value);
   }
   const first = layers[0]!;

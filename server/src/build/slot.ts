@@ -73,8 +73,10 @@ function layMap(
   for (const entry of node.entries) {
     const kid = lay(entry.value, fieldOfEntry(entry, field, known), entry.key, entry.keySpan, below(at, entry.key));
     kids.push(kid.slot);
+    if (kid.data === undefined) continue;
     // A plain object must not take `__proto__` for its own prototype.
-    if (kid.data !== undefined) Object.defineProperty(data, entry.key, { value: kid.data, enumerable: true });
+    if (entry.key === '__proto__') Object.defineProperty(data, entry.key, { value: kid.data, enumerable: true });
+    else data[entry.key] = kid.data;
   }
   return { slot: { key, keySpan, node, field, ...at, kids }, data };
 }

@@ -18,12 +18,26 @@ export interface CheckRun {
   readonly notChecked: readonly NotChecked[];
 }
 
-export function runChecks(checks: readonly Check[], craft: Craft): CheckRun {
+export const runChecks = (checks: readonly Check[], craft: Craft): CheckRun =>
+  together(
+    checks,
+    checks.map((check) => runCheck(check, craft)),
+  );
+
+/** What came of one check. */
+export interface Outcome {
+  readonly findings: readonly Finding[];
+  readonly ran: boolean;
+  readonly missing: ReadonlySet<Need>;
+}
+
+/** @param outcomes one a check, in the same order */
+export function together(checks: readonly Check[], outcomes: readonly Outcome[]): CheckRun {
   const findings: Finding[] = [];
   const ran: string[] = [];
   const notChecked: NotChecked[] = [];
-  for (const check of checks) {
-    const outcome = runCheck(prepare(check), craft);
+  for (const [i, check] of checks.entries()) {
+    const outcome = outcomes[i]!;
     if (outcome.findings.length > 0) findings.push(...outcome.findings);
     if (outcome.ran) ran.push(check.id);
     if (outcome.missing.size > 0) notChecked.push({ check: check.id, missing: [...outcome.missing] });
@@ -31,15 +45,8 @@ export function runChecks(checks: readonly Check[], craft: Craft): CheckRun {
   return { findings: distinct(findings), ran, notChecked };
 }
 
-interface Outcome {
-  readonly findings: readonly Finding[];
-  readonly ran: boolean;
-  readonly missing: ReadonlySet<Need>;
-}
-
 /** What of a check never changes from craft to craft, taken apart once. */
 interface Prepared {
-  readonly check: Check;
   readonly needs: readonly Wanted[];
   readonly may: readonly Wanted[];
   /** Parts that must be there for the check to mean anything. */
@@ -62,7 +69,6 @@ function prepare(check: Check): Prepared {
   const needs = wantedOf(check.needs);
   const may = wantedOf(check.may);
   const made = {
-    check,
     needs,
     may,
     heads: [...new Set(needs.flatMap(({ need }) => headsOf(need)))].map(headFinder),
@@ -81,7 +87,8 @@ const headsOf = (need: Need): readonly string[] =>
 
 const once: readonly undefined[] = [undefined];
 
-function runCheck({ check, needs, may, heads, needsPack, asksPack }: Prepared, craft: Craft): Outcome {
+export function runCheck(check: Check, craft: Craft): Outcome {
+  const { needs, may, heads, needsPack, asksPack } = prepare(check);
   const perPack = needsPack || (asksPack && craft.packs.length > 0);
   const packs: readonly (Pack | undefined)[] = perPack ? craft.packs : once;
   let findings: readonly Finding[] = none;

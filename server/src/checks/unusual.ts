@@ -21,19 +21,42 @@ export function unusualValues(craft: Craft): readonly Unusual[] {
 }
 
 function walk(value: unknown, field: Field | undefined, found: Unusual[]): void {
-  if (typeof value !== 'object' || value === null || !field) return;
+  if (typeof value !== 'object' || value === null || !field || usual.has(value)) return;
+  const before = found.length;
   if (field.is === 'quantity') {
     const one = judge(value as Fact<number>, field);
     if (one) found.push(one);
   } else if (field.is === 'map') {
-    for (const [key, kid] of Object.entries(value))
-      if (Object.hasOwn(field.fields, key)) walk(kid, field.fields[key], found);
+    for (const [key, of] of rangedIn(field)) walk((value as Readonly<Record<string, unknown>>)[key], of, found);
   } else if (field.is === 'table') {
     for (const kid of (value as { entries?: ReadonlyMap<string, unknown> }).entries?.values() ?? [])
       walk(kid, field.of, found);
   } else if (field.is === 'list') {
     for (const kid of (value as { items?: readonly unknown[] }).items ?? []) walk(kid, field.of, found);
   }
+  if (found.length === before) usual.add(value);
+}
+
+/** What was walked and found in order: most of a build are library values, the same objects at every keystroke. */
+const usual = new WeakSet<object>();
+
+/** The keys of a map under which some value has a usual range; worked out once a field. */
+const ranged = new WeakMap<Field, readonly (readonly [string, Field])[]>();
+
+function rangedIn(field: Field & { readonly is: 'map' }): readonly (readonly [string, Field])[] {
+  const known = ranged.get(field);
+  if (known) return known;
+  // A field inside itself has no range of its own on the way down.
+  ranged.set(field, []);
+  const found = Object.entries(field.fields).filter(([, kid]) => hasRange(kid));
+  ranged.set(field, found);
+  return found;
+}
+
+function hasRange(field: Field): boolean {
+  if (field.is === 'quantity') return field.about.usual !== undefined;
+  if (field.is === 'map') return rangedIn(field).length > 0;
+  return (field.is === 'table' || field.is === 'list') && hasRange(field.of);
 }
 
 /** Read once a field: the table of fields never changes. */

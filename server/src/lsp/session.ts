@@ -59,7 +59,7 @@ export class Session {
     if (!file) return undefined;
     const known = this.analyses.get(uri);
     if (known && known.analysis.file === file && known.shared === this.workspace.version) return known.analysis;
-    const analysis = analyse(this.workspace, uri, { today: this.settings.today() });
+    const analysis = analyse(this.workspace, uri, { today: this.settings.today(), before: known?.analysis });
     if (analysis) this.analyses.set(uri, { shared: this.workspace.version, analysis });
     return analysis;
   }
