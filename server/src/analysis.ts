@@ -52,7 +52,7 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
     ...settingsFindings(file),
     ...shopFindings(workspace, file),
   ];
-  const ran: string[] = [];
+  const runs: CheckRun[] = [];
   const notChecked: NotChecked[] = [];
   const shared = workspace.version;
   const known = options.before?.left.shared === shared ? options.before.left.run : undefined;
@@ -76,7 +76,7 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
       : runOver(checks, craft);
     const own = [...lostFindings(workspace, craft), ...doubledFindings(craft), ...run.findings];
     findings.push(...acceptFindings(craft, own, run.ran), ...oldProfile(craft, options.today));
-    ran.push(...run.ran);
+    runs.push(run);
     if (isReference) continue;
     notChecked.push(...run.notChecked);
     if (run.notChecked.length > 0) findings.push(factsMissing(craft, run.notChecked));
@@ -88,7 +88,14 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
       .filter((finding): finding is Finding => finding !== undefined),
     file,
   );
-  return { file, findings: shown, ran: [...new Set(ran)], notChecked, crafts, left: { shared, run: left } };
+  return {
+    file,
+    findings: shown,
+    ran: runs.length === 1 ? runs[0]!.ran : [...new Set(runs.flatMap((run) => run.ran))],
+    notChecked,
+    crafts,
+    left: { shared, run: left },
+  };
 }
 
 export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string, swap?: Swap): readonly Craft[] {

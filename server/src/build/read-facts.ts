@@ -26,25 +26,54 @@ export type FindPart = (id: string | undefined, at?: string) => Layer | undefine
 
 export type FactMap = { readonly where?: Place; readonly used?: Place; readonly [key: string]: unknown };
 
-/** The facts of a map. `use:` of any layer is followed and its part laid underneath. */
+/** The facts of a map, each read when it is first looked at: of a craft's some hundred, an edit has few looked at. `use:` of any layer is followed and its part laid underneath. */
 export function readMap(layers: readonly Layer[], find: FindPart): FactMap | undefined {
   const all = followUses(layers, find);
   const first = all[0];
   if (!first) return undefined;
   const field = all.map((layer) => fieldsAt(layer.slot.field, layer.slot.node)).find((known) => known !== undefined);
-  const out: Record<string, unknown> = { where: placeOf(first) };
+  const known: Record<string, unknown> = { where: placeOf(first) };
   const use = kidOf(first.slot, 'use');
-  if (use && field?.fields.use) out.used = first.through ?? placeOf({ ...first, slot: use });
-  if (!field) return out as FactMap;
-  const said = new Set<string>();
-  for (const [depth, layer] of all.entries())
-    for (const kid of layer.slot.kids) {
-      if (!counts(kid, layer, field) || said.has(kid.key)) continue;
-      said.add(kid.key);
-      const value = readKid(kid, all, depth, field, find);
-      if (value !== undefined) out[kid.key] = value;
-    }
-  return out as FactMap;
+  if (use && field?.fields.use) known.used = first.through ?? placeOf({ ...first, slot: use });
+  if (!field) return known as FactMap;
+  return new Proxy<Unread>({ known, all, field, find }, reading) as unknown as FactMap;
+}
+
+/** A map of facts not all of which have been read. */
+interface Unread {
+  readonly known: Record<string, unknown>;
+  readonly all: readonly Layer[];
+  readonly field: MapField;
+  readonly find: FindPart;
+}
+
+/** From outside an ordinary object that holds its facts. */
+const reading: ProxyHandler<Unread> = {
+  get: (unread, key) => (typeof key === 'string' ? factAt(unread, key) : undefined),
+  has: (unread, key) => typeof key === 'string' && factAt(unread, key) !== undefined,
+  ownKeys(unread) {
+    const keys = new Set(Object.keys(unread.known));
+    for (const { slot } of unread.all) for (const kid of slot.kids) keys.add(kid.key);
+    return [...keys].filter((key) => factAt(unread, key) !== undefined);
+  },
+  getOwnPropertyDescriptor(unread, key) {
+    const value = typeof key === 'string' ? factAt(unread, key) : undefined;
+    return value === undefined ? undefined : { value, enumerable: true, configurable: true, writable: false };
+  },
+};
+
+function factAt(unread: Unread, key: string): unknown {
+  const { known, all, field, find } = unread;
+  if (Object.hasOwn(known, key)) return known[key];
+  let value: unknown;
+  for (const [depth, layer] of all.entries()) {
+    const kid = kidOf(layer.slot, key);
+    if (!kid || !counts(kid, layer, field)) continue;
+    value = readKid(kid, all, depth, field, find);
+    break;
+  }
+  known[key] = value;
+  return value;
 }
 
 const counts = (kid: Slot, layer: Layer, field: MapField): boolean =>

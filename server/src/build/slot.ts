@@ -17,16 +17,47 @@ export interface Slot {
   readonly kids: readonly Slot[];
 }
 
-interface Projected {
-  readonly slot: Slot;
-  /** `undefined` where nothing was said. */
-  readonly data: unknown;
+/** The addresses are spelled out only for those who ask: of some thousand values, few are pointed at. */
+class LaidSlot implements Slot {
+  kids: readonly Slot[] = noKids;
+
+  constructor(
+    readonly key: string,
+    readonly keySpan: Span | undefined,
+    readonly node: Node,
+    readonly field: Field | undefined,
+    private readonly above: LaidSlot | undefined,
+  ) {}
+
+  get pointer(): string {
+    if (!this.above) return '';
+    const { key } = this;
+    const escaped = key.includes('~') || key.includes('/') ? key.replace(/~/g, '~0').replace(/\//g, '~1') : key;
+    return `${this.above.pointer}/${escaped}`;
+  }
+
+  get path(): string {
+    const path = this.above?.path ?? '';
+    return path === '' ? this.key : `${path}.${this.key}`;
+  }
 }
 
-export const project = (root: MapNode, field: MapField): Projected => lay(root, field, '', undefined, top);
+const noKids: readonly Slot[] = [];
 
-export const kidOf = (slot: Slot | undefined, key: string): Slot | undefined =>
-  slot?.kids.find((kid) => kid.key === key);
+type Data = { [key: string | number]: unknown };
+
+/** The slots of a document, and what was said as plain data. */
+export function project(root: MapNode, field: MapField): { readonly slot: Slot; readonly data: unknown } {
+  const data: Data = {};
+  const slot = new LaidSlot('', undefined, root, field, undefined);
+  lay(slot, data, '');
+  return { slot, data: data[''] };
+}
+
+export const kidOf = (slot: Slot | undefined, key: string): Slot | undefined => {
+  if (slot) for (const kid of slot.kids) if (kid.key === key) return kid;
+  return undefined;
+};
 
 /** The fields that a map may have here: by its kind, where its kind decides. */
 export function fieldsAt(field: Field | undefined, node: Node): MapField | undefined {
@@ -36,49 +67,35 @@ export function fieldsAt(field: Field | undefined, node: Node): MapField | undef
   return kind !== undefined && Object.hasOwn(field.kinds, kind) ? field.kinds[kind] : undefined;
 }
 
-/** Where a slot stands in its document, in both spellings. */
-interface Address {
-  readonly pointer: string;
-  readonly path: string;
+/** Fills a slot's kids, and what is said there into the data around it; nothing for what is empty. */
+function lay(slot: LaidSlot, around: Data, at: string | number): void {
+  const { node, field } = slot;
+  if (node.is === 'empty') return;
+  if (node.is === 'map') layMap(slot, node, around, at);
+  else if (field?.is === 'list') layList(slot, field.commaList ? splitAtCommas(node) : [node], field, around, at);
+  else if (node.is === 'list') layList(slot, [], undefined, around, at);
+  else around[at] = field?.is === 'term' ? splitOrigin(node.text).said : node.text;
 }
 
-const top: Address = { pointer: '', path: '' };
-
-function below(at: Address, key: string): Address {
-  const escaped = key.includes('~') || key.includes('/') ? key.replace(/~/g, '~0').replace(/\//g, '~1') : key;
-  return { pointer: `${at.pointer}/${escaped}`, path: at.path === '' ? key : `${at.path}.${key}` };
-}
-
-function lay(node: Node, field: Field | undefined, key: string, keySpan: Span | undefined, at: Address): Projected {
-  const { pointer, path } = at;
-  if (node.is === 'empty') return { slot: { key, keySpan, node, field, pointer, path, kids: [] }, data: undefined };
-  if (node.is === 'map') return layMap(node, field, key, keySpan, at);
-  if (field?.is === 'list')
-    return layList(node, field.commaList ? splitAtCommas(node) : [node], field, key, keySpan, at);
-  if (node.is === 'list') return layList(node, [], undefined, key, keySpan, at);
-  const data = field?.is === 'term' ? splitOrigin(node.text).said : node.text;
-  return { slot: { key, keySpan, node, field, pointer, path, kids: [] }, data };
-}
-
-function layMap(
-  node: MapNode,
-  field: Field | undefined,
-  key: string,
-  keySpan: Span | undefined,
-  at: Address,
-): Projected {
-  const known = fieldsAt(field, node);
+function layMap(slot: LaidSlot, node: MapNode, around: Data, at: string | number): void {
+  const known = fieldsAt(slot.field, node);
   const kids: Slot[] = [];
-  const data: Record<string, unknown> = {};
+  const data: Data = {};
   for (const entry of node.entries) {
-    const kid = lay(entry.value, fieldOfEntry(entry, field, known), entry.key, entry.keySpan, below(at, entry.key));
-    kids.push(kid.slot);
-    if (kid.data === undefined) continue;
-    // A plain object must not take `__proto__` for its own prototype.
-    if (entry.key === '__proto__') Object.defineProperty(data, entry.key, { value: kid.data, enumerable: true });
-    else data[entry.key] = kid.data;
+    const kid = new LaidSlot(entry.key, entry.keySpan, entry.value, fieldOfEntry(entry, slot.field, known), slot);
+    kids.push(kid);
+    if (entry.key === '__proto__') layPrototype(kid, data);
+    else lay(kid, data, entry.key);
   }
-  return { slot: { key, keySpan, node, field, ...at, kids }, data };
+  slot.kids = kids;
+  around[at] = data;
+}
+
+/** A plain object must not take `__proto__` for its own prototype. */
+function layPrototype(slot: LaidSlot, around: Data): void {
+  const own: Data = {};
+  lay(slot, own, 0);
+  if (0 in own) Object.defineProperty(around, slot.key, { value: own[0], enumerable: true });
 }
 
 function fieldOfEntry(entry: Entry, field: Field | undefined, known: MapField | undefined): Field | undefined {
@@ -89,19 +106,20 @@ function fieldOfEntry(entry: Entry, field: Field | undefined, known: MapField | 
 
 /** @param pieces what a scalar stands for where a list is wanted */
 function layList(
-  node: ListNode | ScalarNode,
+  slot: LaidSlot,
   pieces: readonly Node[],
   field: ListField | undefined,
-  key: string,
-  keySpan: Span | undefined,
-  at: Address,
-): Projected {
-  const items = node.is === 'list' ? node.items : pieces;
-  const kids = items.map((item, i) => lay(item, field?.of, String(i), undefined, below(at, String(i))));
-  return {
-    slot: { key, keySpan, node, field, ...at, kids: kids.map((kid) => kid.slot) },
-    data: kids.map((kid) => kid.data ?? ''),
-  };
+  around: Data,
+  at: string | number,
+): void {
+  const items = slot.node.is === 'list' ? slot.node.items : pieces;
+  const data: unknown[] = items.map(() => '');
+  slot.kids = items.map((item, i) => {
+    const kid = new LaidSlot(String(i), undefined, item, field?.of, slot);
+    lay(kid, data as unknown as Data, i);
+    return kid;
+  });
+  around[at] = data;
 }
 
 /** `1.5 mm, 2.0 mm` as two values, each with its own span; commas in brackets don't count. */

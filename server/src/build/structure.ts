@@ -93,7 +93,7 @@ function documentFindings(file: SourceFile, document: FileDocument | undefined):
   const bySlot = new Map<string, Slot>();
   const found: Finding[] = [];
   const walk = (at: Slot): void => {
-    bySlot.set(at.pointer, at);
+    if (document.breaches.length > 0) bySlot.set(at.pointer, at);
     if (at.node.is === 'empty' && !at.node.broken && at.keySpan && at.field)
       found.push(
         say(

@@ -8,7 +8,18 @@ export interface MissingFact {
   readonly checks: number;
 }
 
+/** By the list itself: most edits leave it as it was. */
+const counted = new WeakMap<readonly NotChecked[], readonly MissingFact[]>();
+
 export function missingFacts(notChecked: readonly NotChecked[]): readonly MissingFact[] {
+  const known = counted.get(notChecked);
+  if (known) return known;
+  const made = count(notChecked);
+  counted.set(notChecked, made);
+  return made;
+}
+
+function count(notChecked: readonly NotChecked[]): readonly MissingFact[] {
   const counts = new Map<string, number>();
   for (const { missing } of notChecked) for (const fact of missing) counts.set(fact, (counts.get(fact) ?? 0) + 1);
   return [...counts]

@@ -4,7 +4,7 @@ import { addPieces, changedPieces, haveCommon, type Pieces } from '../build/piec
 import type { FileDocument } from '../build/source-file';
 import { watched, watchedCraft } from '../build/watched-craft';
 import type { Check } from './check';
-import { type CheckRun, type Outcome, runCheck, together } from './run';
+import { type CheckRun, foundBy, type Outcome, runCheck, together } from './run';
 
 /** What a run leaves to the next one. */
 export interface LastRun {
@@ -12,6 +12,7 @@ export interface LastRun {
   /** What the craft was read from. */
   readonly document: FileDocument;
   readonly outcomes: readonly Outcome[];
+  readonly run: CheckRun;
   /** By check, every piece that it has ever looked at. Only grows: to ask once too often is no harm. */
   readonly looked: readonly Pieces[];
 }
@@ -27,13 +28,23 @@ export function runAgain(
   const kept = changed && last;
   const looked: readonly Pieces[] = kept ? kept.looked : checks.map(() => []);
   const seen = watchedCraft(craft);
-  const outcomes = checks.map((check, i) => {
+  const outcomes = kept ? [...kept.outcomes] : [];
+  let sameAnswers = true;
+  for (const [i, check] of checks.entries()) {
     const known = kept?.outcomes[i];
     // Only silence is taken over: a finding says where things stand, and that moves with every letter.
-    if (known && changed && known.findings.length === 0 && !haveCommon(looked[i]!, changed)) return known;
+    if (known && changed && known.findings.length === 0 && !haveCommon(looked[i]!, changed)) continue;
     const { value, pieces } = watched(seen, () => runCheck(check, seen));
     if (pieces) addPieces(looked[i]!, pieces);
-    return value;
-  });
-  return { run: together(checks, outcomes), last: { checks, document, outcomes, looked } };
+    outcomes[i] = value;
+    if (known && !sameAnswer(known, value)) sameAnswers = false;
+  }
+  const run = kept && sameAnswers ? { ...kept.run, findings: foundBy(outcomes) } : together(checks, outcomes);
+  return { run, last: { checks, document, outcomes, looked, run } };
 }
+
+/** Whether two outcomes compared as much and miss the same, whatever they found. */
+const sameAnswer = (one: Outcome, other: Outcome): boolean =>
+  one.ran === other.ran &&
+  one.missing.size === other.missing.size &&
+  [...one.missing].every((fact) => other.missing.has(fact));

@@ -33,16 +33,20 @@ export interface Outcome {
 
 /** @param outcomes one a check, in the same order */
 export function together(checks: readonly Check[], outcomes: readonly Outcome[]): CheckRun {
-  const findings: Finding[] = [];
   const ran: string[] = [];
   const notChecked: NotChecked[] = [];
   for (const [i, check] of checks.entries()) {
     const outcome = outcomes[i]!;
-    if (outcome.findings.length > 0) findings.push(...outcome.findings);
     if (outcome.ran) ran.push(check.id);
     if (outcome.missing.size > 0) notChecked.push({ check: check.id, missing: [...outcome.missing] });
   }
-  return { findings: distinct(findings), ran, notChecked };
+  return { findings: foundBy(outcomes), ran, notChecked };
+}
+
+export function foundBy(outcomes: readonly Outcome[]): readonly Finding[] {
+  const findings: Finding[] = [];
+  for (const outcome of outcomes) if (outcome.findings.length > 0) findings.push(...outcome.findings);
+  return distinct(findings);
 }
 
 /** What of a check never changes from craft to craft, taken apart once. */

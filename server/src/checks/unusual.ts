@@ -1,6 +1,6 @@
 /** Walks a build beside its field table and finds values outside the range their field names. Words nothing. */
 import type { Craft } from '../build/craft';
-import type { Fact } from '../build/fact';
+import type { Fact, Pointable } from '../build/fact';
 import { type Read, readQuantity } from '../text/quantity';
 import { fieldOf } from '../vocabulary';
 import type { Field } from '../vocabulary/field';
@@ -34,10 +34,11 @@ function walk(value: unknown, field: Field | undefined, found: Unusual[]): void 
   } else if (field.is === 'list') {
     for (const kid of (value as { items?: readonly unknown[] }).items ?? []) walk(kid, field.of, found);
   }
-  if (found.length === before) usual.add(value);
+  // The build's own values are other objects after each edit, and would only fill the memory.
+  if (found.length === before && (value as Partial<Pointable>).through) usual.add(value);
 }
 
-/** What was walked and found in order: most of a build are library values, the same objects at every keystroke. */
+/** Library values that were found in order: the same objects at every keystroke. */
 const usual = new WeakSet<object>();
 
 /** The keys of a map under which some value has a usual range; worked out once a field. */

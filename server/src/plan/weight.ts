@@ -12,6 +12,7 @@ import {
   usualPackMass,
   usualPropellerMass,
 } from './class-masses';
+import { once } from './once';
 
 export interface WeightRow {
   /** The role in the build, or the name of an entry of a table of parts. */
@@ -50,8 +51,7 @@ export const motorCount = (craft: Craft): number =>
   (craft.roles.frame?.geometry?.value === 'hexa' ? 6 : craft.roles.frame?.geometry?.value === 'octo' ? 8 : 4);
 
 export function weightOf(craft: Craft, pack: Pack | undefined): Weight {
-  const rows = Object.keys(roleKinds).flatMap((role) => rowsOf(craft, role as Role));
-  rows.push(smallThings(rows));
+  const rows = once(craft, 'weight rows', () => rowsWithout(craft));
   const packRow = pack && packRowOf(pack);
   const dry = totalMass(rows.map((one) => one.mass));
   const ready = packRow ? totalMass([...rows, packRow].map((one) => one.mass)) : dry;
@@ -71,6 +71,12 @@ export function weightOf(craft: Craft, pack: Pack | undefined): Weight {
     packRow,
     weighed: true,
   };
+}
+
+/** What flies whichever pack is on. */
+function rowsWithout(craft: Craft): readonly WeightRow[] {
+  const rows = Object.keys(roleKinds).flatMap((role) => rowsOf(craft, role as Role));
+  return [...rows, smallThings(rows)];
 }
 
 /** The pack that the builder names for the figures, else the first. */

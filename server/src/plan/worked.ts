@@ -3,8 +3,6 @@
 import type { Craft, Pack } from '../build/craft';
 import type { Pointable } from '../build/fact';
 import type { FactAt } from '../build/generated/facts';
-import type { Pieces } from '../build/pieces';
-import { craftItself, lookedAgain, watched } from '../build/watched-craft';
 import { type CraftFigures, type CraftValues, figures, values } from '../physics';
 import type { Screw } from '../text/notation/screw';
 import { cellVoltage } from './cell-voltage';
@@ -12,6 +10,7 @@ import { type CraftHarness, contactsOf, craftHarness } from './craft-harness';
 import { type FlightInput, flightInput } from './flight-input';
 import { lately } from './lately';
 import { motorScrew } from './motor-screw';
+import { once } from './once';
 import { type CraftOrder, craftOrder } from './order-craft';
 import { type PortPlan, planPorts } from './ports';
 import { type PropellerGap, propellerGap } from './propeller-gap';
@@ -152,29 +151,6 @@ function counted(socket: Parameters<typeof contactsOf>[0]): Worked<number> | und
 
 const resting = <T>(pack: Pack | undefined, value: T | undefined): Worked<T> | undefined =>
   value === undefined || !pack?.facts.cells ? undefined : { ...pack.facts.cells, value };
-
-/** Memory lives as long as the craft it was worked out from. With a value stands what of the craft it was worked out from, when that was watched. */
-const memory = new WeakMap<
-  Craft,
-  Map<string, { readonly value: unknown; readonly pieces: Readonly<Pieces> | undefined }>
->();
-
-function once<T>(craft: Craft, name: string, make: () => T): T {
-  const itself = craftItself(craft);
-  let all = memory.get(itself);
-  if (!all) {
-    all = new Map();
-    memory.set(itself, all);
-  }
-  const known = all.get(name);
-  if (known && (known.pieces || itself === craft)) {
-    lookedAgain(craft, known.pieces);
-    return known.value as T;
-  }
-  const made = watched(craft, make);
-  all.set(name, made);
-  return made.value;
-}
 
 /** A few packs of a few craft that are being edited. */
 const latelyValues = lately(16, values);

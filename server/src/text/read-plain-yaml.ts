@@ -152,10 +152,9 @@ class PlainReader {
   private entryOrText(indent: number, at: number, end: number): boolean {
     const { text } = this;
     keyPattern.lastIndex = at;
-    const match = keyPattern.exec(text);
-    const key = match && match.index + match[0].length < end ? match[0] : undefined;
-    if (key === undefined) return this.itemText(at, end);
-    const keySpan = span(at, at + key.length);
+    if (!keyPattern.test(text) || keyPattern.lastIndex >= end) return this.itemText(at, end);
+    const keySpan = span(at, keyPattern.lastIndex);
+    const key = text.slice(keySpan.start, keySpan.end);
     let top = this.open.at(-1);
     if (top?.is === 'map' && top.indent === indent) this.settle(top);
     else {
