@@ -5,14 +5,12 @@ import type {
   BatteryFacts,
   BenchFileFacts,
   BuildFileFacts,
-  EscFacts,
-  FlightControllerFacts,
   RoleFacts,
   SettingsFileFacts,
   ShopsFileFacts,
 } from './generated/facts';
 import type { Place } from './place';
-import { type FindPart, type Layer, placeOf, readMap } from './read-facts';
+import { type FindPart, type Layer, placeOf, readMap, underlaid } from './read-facts';
 import { kidOf, type Slot } from './slot';
 import type { FileDocument, SourceFile } from './source-file';
 
@@ -134,12 +132,8 @@ function fillRoles(parts: RoleFacts): { roles: RoleFacts; doubled: Doubled[]; bo
   }
   if (board) {
     const shared = { mount: board.mount, hole: board.hole, grommets: board.grommets, outside: board.outside };
-    fill(
-      'flight-controller',
-      board['flight-controller'] && ({ ...shared, ...board['flight-controller'] } as FlightControllerFacts),
-      board,
-    );
-    fill('esc', board.esc && ({ channels: undefined, ...board.esc } as EscFacts), board);
+    fill('flight-controller', board['flight-controller'] && underlaid(board['flight-controller'], shared), board);
+    fill('esc', board.esc, board);
     fill('receiver', board.receiver, board);
     fill('video-transmitter', board['video-transmitter'], board);
   }

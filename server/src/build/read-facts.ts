@@ -5,6 +5,7 @@ import { type Read, readQuantity } from '../text/quantity';
 import type { ScalarNode } from '../text/tree';
 import type { Field, LeafField, ListField, MapField, TableField } from '../vocabulary/field';
 import type { Fact, Many, Table } from './fact';
+import { everyKey } from './pieces';
 import { isSamePlace, type Place } from './place';
 import { fieldsAt, kidOf, type Slot } from './slot';
 import type { FileDocument } from './source-file';
@@ -45,13 +46,29 @@ interface Unread {
   readonly all: readonly Layer[];
   readonly field: MapField;
   readonly find: FindPart;
+  note?: Note;
 }
+
+/** Told which key is looked at, or `everyKey`. */
+export type Note = (key: string) => void;
+
+/** Under this key a map of facts gives what it is made of. */
+const inside = Symbol('inside');
 
 /** From outside an ordinary object that holds its facts. */
 const reading: ProxyHandler<Unread> = {
-  get: (unread, key) => (typeof key === 'string' ? factAt(unread, key) : undefined),
-  has: (unread, key) => typeof key === 'string' && factAt(unread, key) !== undefined,
+  get(unread, key) {
+    if (typeof key !== 'string') return key === inside ? unread : undefined;
+    unread.note?.(key);
+    return factAt(unread, key);
+  },
+  has(unread, key) {
+    if (typeof key !== 'string') return false;
+    unread.note?.(key);
+    return factAt(unread, key) !== undefined;
+  },
   ownKeys(unread) {
+    unread.note?.(everyKey);
     const keys = new Set(Object.keys(unread.known));
     for (const { slot } of unread.all) for (const kid of slot.kids) keys.add(kid.key);
     return [...keys].filter((key) => factAt(unread, key) !== undefined);
@@ -74,6 +91,24 @@ function factAt(unread: Unread, key: string): unknown {
   }
   known[key] = value;
   return value;
+}
+
+const unreadOf = (facts: object | undefined): Unread | undefined =>
+  (facts as { readonly [inside]?: Unread } | undefined)?.[inside];
+
+/** Has a part or a table of parts tell from now on what of it is looked at. */
+export function noteLooks(facts: object, note: Note): void {
+  const unread = facts instanceof LaidTable ? facts : unreadOf(facts);
+  if (unread) unread.note = note;
+}
+
+/** A map of facts with others underneath, for the keys that it doesn't say itself. */
+export function underlaid<T extends object>(facts: T, under: Readonly<Record<string, unknown>>): T {
+  const unread = unreadOf(facts);
+  if (!unread) return { ...under, ...facts };
+  const known: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(under)) known[key] = factAt(unread, key) ?? value;
+  return new Proxy<Unread>({ ...unread, known: { ...unread.known, ...known } }, reading) as unknown as T;
 }
 
 const counts = (kid: Slot, layer: Layer, field: MapField): boolean =>
@@ -151,7 +186,37 @@ function readValue(layers: readonly Layer[], field: Field, find: FindPart): unkn
   return first.slot.node.is === 'scalar' ? readLeaf(first, first.slot.node, field) : undefined;
 }
 
-function readTable(layers: readonly Layer[], field: TableField, find: FindPart): Table<unknown> {
+const readTable = (layers: readonly Layer[], field: TableField, find: FindPart): Table<unknown> =>
+  new LaidTable(layers, field, find);
+
+/** A table whose entries are read when they are looked at. */
+class LaidTable implements Table<unknown> {
+  readonly is = 'table';
+  readonly at: Place;
+  readonly through: Place | undefined;
+  readonly text: string;
+  note?: Note;
+  private known: ReadonlyMap<string, unknown> | undefined;
+
+  constructor(
+    private readonly layers: readonly Layer[],
+    private readonly field: TableField,
+    private readonly find: FindPart,
+  ) {
+    const first = layers[0]!;
+    this.at = placeOf(first);
+    this.through = first.through;
+    this.text = first.slot.key;
+  }
+
+  get entries(): ReadonlyMap<string, unknown> {
+    this.note?.('entries');
+    this.known ??= readEntries(this.layers, this.field, this.find);
+    return this.known;
+  }
+}
+
+function readEntries(layers: readonly Layer[], field: TableField, find: FindPart): ReadonlyMap<string, unknown> {
   const said = new Map<string, Layer[]>();
   for (const layer of layers)
     for (const kid of layer.slot.kids) {
@@ -167,8 +232,7 @@ function readTable(layers: readonly Layer[], field: TableField, find: FindPart):
     const value = under[0] ? readValue(under, field.of, find) : undefined;
     if (value !== undefined) entries.set(key, value);
   }
-  const first = layers[0]!;
-  return { is: 'table', entries, at: placeOf(first), through: first.through, text: first.slot.key };
+  return entries;
 }
 
 function readList(layer: Layer, field: ListField, find: FindPart): Many<unknown> | undefined {

@@ -2,7 +2,7 @@
 import type { Craft } from '../build/craft';
 import { addPieces, changedPieces, haveCommon, type Pieces } from '../build/pieces';
 import type { FileDocument } from '../build/source-file';
-import { watched, watchedCraft } from '../build/watched-craft';
+import { watchCraft, watched } from '../build/watched-craft';
 import type { Check } from './check';
 import { type CheckRun, foundBy, type Outcome, runCheck, together } from './run';
 
@@ -27,14 +27,14 @@ export function runAgain(
   const changed = last?.checks === checks ? changedPieces(last.document, document) : undefined;
   const kept = changed && last;
   const looked: readonly Pieces[] = kept ? kept.looked : checks.map(() => []);
-  const seen = watchedCraft(craft);
+  watchCraft(craft);
   const outcomes = kept ? [...kept.outcomes] : [];
   let sameAnswers = true;
   for (const [i, check] of checks.entries()) {
     const known = kept?.outcomes[i];
     // Only silence is taken over: a finding says where things stand, and that moves with every letter.
     if (known && changed && known.findings.length === 0 && !haveCommon(looked[i]!, changed)) continue;
-    const { value, pieces } = watched(seen, () => runCheck(check, seen));
+    const { value, pieces } = watched(craft, () => runCheck(check, craft));
     if (pieces) addPieces(looked[i]!, pieces);
     outcomes[i] = value;
     if (known && !sameAnswer(known, value)) sameAnswers = false;

@@ -1,7 +1,7 @@
 /** Works out what belongs to one craft once, however many ask. Remembers for as long as the craft lives. */
 import type { Craft } from '../build/craft';
 import type { Pieces } from '../build/pieces';
-import { craftItself, lookedAgain, watched } from '../build/watched-craft';
+import { lookedAgain, watched } from '../build/watched-craft';
 
 /** With a value stands what of the craft it was worked out from, when that was watched. */
 const memory = new WeakMap<
@@ -11,15 +11,14 @@ const memory = new WeakMap<
 
 /** @param name of what is worked out, no other thing's */
 export function once<T>(craft: Craft, name: string, make: () => T): T {
-  const itself = craftItself(craft);
-  let all = memory.get(itself);
+  let all = memory.get(craft);
   if (!all) {
     all = new Map();
-    memory.set(itself, all);
+    memory.set(craft, all);
   }
   const known = all.get(name);
-  if (known && (known.pieces || itself === craft)) {
-    lookedAgain(craft, known.pieces);
+  if (known) {
+    if (known.pieces) lookedAgain(craft, known.pieces);
     return known.value as T;
   }
   const made = watched(craft, make);
