@@ -10,7 +10,7 @@ import type {
   ShopsFileFacts,
 } from './generated/facts';
 import type { Place } from './place';
-import { type FindPart, type Layer, placeOf, readMap, underlaid } from './read-facts';
+import { type FindPart, type Layer, placeOf, readMap, readWhole, underlaid } from './read-facts';
 import { kidOf, type Slot } from './slot';
 import type { FileDocument, SourceFile } from './source-file';
 
@@ -116,7 +116,7 @@ function collectLost(slot: Slot, file: string, find: FindPart, lost: LostUse[], 
 
 /** Stacks and all-in-one boards fill the roles of the boards they hold; a part of its own wins and the doubling is noted. */
 function fillRoles(parts: RoleFacts): { roles: RoleFacts; doubled: Doubled[]; boards: Craft['boards'] } {
-  const roles: Record<string, unknown> = { ...parts };
+  const roles = readWhole(parts);
   const doubled: Doubled[] = [];
   const fill = (role: Role, facts: Facts | undefined, holder: Facts): void => {
     if (!facts) return;

@@ -1,7 +1,7 @@
 /** The pieces of a build that can be looked at one by one, and those in which two readings of it differ. Where things stand in the text counts as no difference. */
 import { roleKinds } from '../vocabulary/generated/fields';
 import { kidOf, type Slot } from './slot';
-import type { FileDocument } from './source-file';
+import { type FileDocument, isWrong } from './source-file';
 
 /** Some of the pieces, one bit each by their numbers. */
 export type Pieces = number[];
@@ -114,6 +114,3 @@ function sameSlot(was: Slot, is: Slot, before: FileDocument, after: FileDocument
   for (let i = 0; i < was.kids.length; i++) if (!sameSlot(was.kids[i]!, is.kids[i]!, before, after)) return false;
   return true;
 }
-
-const isWrong = (slot: Slot, document: FileDocument): boolean =>
-  document.wrong.size > 0 && document.wrong.has(slot.pointer);

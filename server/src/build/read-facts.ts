@@ -8,7 +8,7 @@ import type { Fact, Many, Table } from './fact';
 import { everyKey } from './pieces';
 import { isSamePlace, type Place } from './place';
 import { fieldsAt, kidOf, type Slot } from './slot';
-import type { FileDocument } from './source-file';
+import { type FileDocument, isWrong } from './source-file';
 
 /** One place that speaks of a thing. Earlier layers win field by field. */
 export interface Layer {
@@ -69,9 +69,7 @@ const reading: ProxyHandler<Unread> = {
   },
   ownKeys(unread) {
     unread.note?.(everyKey);
-    const keys = new Set(Object.keys(unread.known));
-    for (const { slot } of unread.all) for (const kid of slot.kids) keys.add(kid.key);
-    return [...keys].filter((key) => factAt(unread, key) !== undefined);
+    return [...keysOf(unread)].filter((key) => factAt(unread, key) !== undefined);
   },
   getOwnPropertyDescriptor(unread, key) {
     const value = typeof key === 'string' ? factAt(unread, key) : undefined;
@@ -91,6 +89,24 @@ function factAt(unread: Unread, key: string): unknown {
   }
   known[key] = value;
   return value;
+}
+
+/** All facts of a map, as a plain object of their own. */
+export function readWhole(facts: object): Record<string, unknown> {
+  const unread = unreadOf(facts);
+  if (!unread) return { ...facts };
+  const found: Record<string, unknown> = {};
+  for (const key of keysOf(unread)) {
+    const value = factAt(unread, key);
+    if (value !== undefined) found[key] = value;
+  }
+  return found;
+}
+
+function keysOf({ known, all }: Unread): ReadonlySet<string> {
+  const keys = new Set(Object.keys(known));
+  for (const { slot } of all) for (const kid of slot.kids) keys.add(kid.key);
+  return keys;
 }
 
 const unreadOf = (facts: object | undefined): Unread | undefined =>
@@ -114,7 +130,7 @@ export function underlaid<T extends object>(facts: T, under: Readonly<Record<str
 const counts = (kid: Slot, layer: Layer, field: MapField): boolean =>
   kid.node.is !== 'empty' &&
   kid.field !== undefined &&
-  !layer.document.wrong.has(kid.pointer) &&
+  !isWrong(kid, layer.document) &&
   Object.hasOwn(field.fields, kid.key);
 
 /** One key of a map, from the layer that says it first; a map or a table also takes what lies underneath. */
@@ -225,7 +241,7 @@ function readEntries(layers: readonly Layer[], field: TableField, find: FindPart
         under = [];
         said.set(kid.key, under);
       }
-      if (kid.node.is !== 'empty' && !layer.document.wrong.has(kid.pointer)) under.push({ ...layer, slot: kid });
+      if (kid.node.is !== 'empty' && !isWrong(kid, layer.document)) under.push({ ...layer, slot: kid });
     }
   const entries = new Map<string, unknown>();
   for (const [key, under] of said) {

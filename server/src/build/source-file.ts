@@ -26,6 +26,9 @@ export interface SourceFile {
   readonly documents: readonly FileDocument[];
 }
 
+/** Whether a value is wrong itself; no fact is read there. Most documents have none, and need no address to tell. */
+export const isWrong = (slot: Slot, { wrong }: FileDocument): boolean => wrong.size > 0 && wrong.has(slot.pointer);
+
 /** The document that an offset lies in. */
 export const documentAt = (file: SourceFile, offset: number): FileDocument | undefined =>
   file.documents.find(({ span }) => offset >= span.start && offset <= span.end);
