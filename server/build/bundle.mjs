@@ -17,6 +17,8 @@ const common = {
   mainFields: ['module', 'main'],
   logLevel: 'warning',
   legalComments: 'none',
+  // The names of modules are part of what is built; where a linked folder really lies must not be.
+  preserveSymlinks: true,
 };
 
 const browser = { platform: 'browser', target: 'es2022' };

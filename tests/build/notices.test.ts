@@ -10,11 +10,19 @@ const named = [...notices.matchAll(/^(\S+) (\d+\.\d+\.\d+), (\S+)$/gm)].map(([, 
   version: version!,
   licence: licence!,
 }));
-const { dependencies, files } = JSON.parse(readFileSync(path.join(root, 'package.json'), 'utf8'));
+const { files } = JSON.parse(readFileSync(path.join(root, 'package.json'), 'utf8'));
 
 it('names each dependency of which code ships, in the version that is installed', () => {
   // Of ajv only what it generated is shipped.
-  const expected = Object.keys(dependencies).filter((name) => name !== 'ajv');
+  const expected = [
+    'd3-scale',
+    'd3-shape',
+    'highs',
+    'vscode-languageclient',
+    'vscode-languageserver',
+    'vscode-languageserver-textdocument',
+    'yaml',
+  ];
   expect(named.map(({ name }) => name)).toEqual(expect.arrayContaining(expected));
   for (const { name, version } of named)
     expect(JSON.parse(readFileSync(path.join(root, 'node_modules', name, 'package.json'), 'utf8')).version).toBe(

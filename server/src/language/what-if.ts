@@ -4,6 +4,7 @@ import { kidOf, type Slot } from '../build/slot';
 import { documentAt, type SourceFile } from '../build/source-file';
 import { values } from '../physics';
 import { neighbourCapacities, neighbourValues } from '../plan/nice-steps';
+import { once } from '../plan/once';
 import { type Change, type Variation, valueChanges, vary } from '../plan/vary';
 import { factAt, type NumberField, numberField, unitSaid, withValue } from '../plan/vary-field';
 import { chosenPack } from '../plan/weight';
@@ -44,8 +45,11 @@ export function whatIfLines(craft: Craft, path: readonly string[]): readonly str
   const words = path.join('.');
   const own = path[0] === 'packs' ? craft.packs.find((pack) => pack.name === path[1]) : chosenPack(craft);
   if (!own) return [];
-  const changes = words === 'parts.propellers.size' ? propellerSteps(craft) : numberSteps(craft, words, own);
-  return effects(craft, own, changes).map(({ label, words: said }) => `- at **${label}**: ${said.join(', ')}`);
+  // A pointer that moves within a value asks again and again.
+  return once(craft, `what if ${words}`, () => {
+    const changes = words === 'parts.propellers.size' ? propellerSteps(craft) : numberSteps(craft, words, own);
+    return effects(craft, own, changes).map(({ label, words: said }) => `- at **${label}**: ${said.join(', ')}`);
+  });
 }
 
 function numberSteps(craft: Craft, words: string, pack: Pack): readonly Change[] {
