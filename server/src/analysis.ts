@@ -3,7 +3,7 @@ import { type Craft, type LostUse, resolveCraft } from './build/craft';
 import { bySeverity, type Finding, fingerprintOf, type Severity } from './build/finding';
 import type { SettingsFileFacts } from './build/generated/facts';
 import { placeOf } from './build/read-facts';
-import { kidOf } from './build/slot';
+import { kidOf, type Slot } from './build/slot';
 import type { SourceFile } from './build/source-file';
 import { list, structureFindings } from './build/structure';
 import { acceptFindings } from './checks/accept';
@@ -103,7 +103,7 @@ export function craftsOf(workspace: Workspace, file: SourceFile, bench?: string,
   if (builds.length === 0) return [];
   const find = workspace.finder(file.uri);
   const around = {
-    find: (id: string | undefined, at?: string) => find(swap && at === swap.pointer ? swap.id : id),
+    find: (id: string | undefined, at?: Slot) => find(swap && at?.pointer === swap.pointer ? swap.id : id),
     bench: workspace.benchFor(file.uri, bench),
     settings: workspace.settingsFor(file.uri),
     shops: workspace.shops(),

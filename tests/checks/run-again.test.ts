@@ -1,7 +1,7 @@
 /** What is found after an edit, with what could be taken over from before, is what a run from the start finds. */
 import { expect, it } from 'vitest';
 import { type Analysis, analyse } from '../../server/src/analysis';
-import { changedPieces } from '../../server/src/build/pieces';
+import { addPiece, changedPieces, piecesOf } from '../../server/src/build/pieces';
 import type { Slot } from '../../server/src/build/slot';
 import { allChecks } from '../../server/src/checks/generated/all';
 import { Workspace } from '../../server/src/library/workspace';
@@ -54,6 +54,12 @@ it('takes over what an edit of a value leaves as it was', () => {
 });
 
 it('starts anew when a part comes or goes, and when a value can no longer be read', () => {
+  // What nobody has ever looked at is no difference to anybody.
+  for (const [head, key] of [
+    ['motors', 'kv'],
+    ['said', 'name'],
+  ] as const)
+    addPiece([], piecesOf(head), key);
   const workspace = new Workspace();
   const documentOf = (text: string) => {
     workspace.set('file:///one.dryfit.yaml', `dryfit: build\n${text}`);

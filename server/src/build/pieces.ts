@@ -6,7 +6,7 @@ import { type FileDocument, isWrong } from './source-file';
 /** Some of the pieces, one bit each by their numbers. */
 export type Pieces = number[];
 
-/** Numbers by what a piece belongs to (a role, `pack 0`, or `said` for what the build says itself) and by its key there. They are the same for every build, and as many as the schema has keys. */
+/** Numbers by what a piece belongs to (a role, `pack 0`, or `said` for what the build says itself) and by its key there. They are the same for every build, and no more than the keys that are ever asked for. */
 const numbers = new Map<string, Map<string, number>>();
 let numbered = 0;
 
@@ -44,12 +44,11 @@ export function haveCommon(some: Readonly<Pieces>, others: Readonly<Pieces>): bo
   return false;
 }
 
-/** A key that differs is also a difference to whoever looks at all keys. */
+/** A key that differs is also a difference to whoever looks at all keys. What has no number was never looked at by anybody. */
 function addChanged(changed: Pieces, head: string, keys: ReadonlySet<string> | 'all'): void {
-  const of = piecesOf(head);
-  if (keys !== 'all' && keys.size === 0) return;
-  addPiece(changed, of, everyKey);
-  for (const key of keys === 'all' ? of.keys() : keys) addPiece(changed, of, key);
+  const of = numbers.get(head);
+  if (!of || (keys !== 'all' && keys.size === 0)) return;
+  for (const key of of.keys()) if (keys === 'all' || key === everyKey || keys.has(key)) addPiece(changed, of, key);
 }
 
 /** What differs, or nothing at all when the two are not built alike: another set of parts, packs or keys. */

@@ -21,9 +21,9 @@ export interface Layer {
 
 /**
  * Finds the library part that a `use:` names; nothing when there is none.
- * @param at JSON pointer of the part in the build, for trying another part there; absent inside a library
+ * @param at the part in the build, for trying another one there; absent inside a library
  */
-export type FindPart = (id: string | undefined, at?: string) => Layer | undefined;
+export type FindPart = (id: string | undefined, at?: Slot) => Layer | undefined;
 
 export type FactMap = { readonly where?: Place; readonly used?: Place; readonly [key: string]: unknown };
 
@@ -170,7 +170,7 @@ function followUses(layers: readonly Layer[], find: FindPart): readonly Layer[] 
   for (const layer of layers) {
     if (layer.slot.node.is !== 'map') continue;
     all.push(layer);
-    const seen = new Set<Slot>();
+    let seen: Set<Slot> | undefined;
     let at = layer;
     for (;;) {
       const use = kidOf(at.slot, 'use');
@@ -178,15 +178,15 @@ function followUses(layers: readonly Layer[], find: FindPart): readonly Layer[] 
         use?.node.is === 'scalar' && use.field?.is === 'text' && use.field.reference === 'part'
           ? use.node.text
           : undefined;
-      const found = find(named, at === layer && layer.through === undefined ? layer.slot.pointer : undefined);
+      const found = find(named, at === layer && layer.through === undefined ? layer.slot : undefined);
       // A part of another kind has fields of other meanings; the wrong `use:` is a finding of its own.
       if (
         !found ||
-        seen.has(found.slot) ||
+        seen?.has(found.slot) ||
         fieldsAt(found.slot.field, found.slot.node)?.fields !== fieldsAt(layer.slot.field, layer.slot.node)?.fields
       )
         break;
-      seen.add(found.slot);
+      seen = (seen ?? new Set()).add(found.slot);
       at = { ...found, through: layer.through ?? placeOf({ ...layer, slot: use ?? layer.slot }) };
       all.push(at);
     }
