@@ -107,6 +107,15 @@ const typed = [
   '"q" 1',
 ];
 
+it.each([
+  'parts:\n  a:\n    k: x: y\n    p: 8\n   -  w: 1\n\n  b:\n    k: 2\n',
+  'parts:\n  a:\n    k: x: y\n    p: 8\n   - 1\n  b:\n    k: 2\n',
+  'parts:\n  a:\n    - 1\n    - k: x: y\n      p: 8\n   - 1\n  b:\n    k: 2\n',
+])('is read alike with a dash left of its lines: %j', (text) => {
+  agree(text, 'dash');
+  agree(text.replaceAll('\n', '\r\n'), 'dash, CRLF');
+});
+
 it('is read alike with a half-typed line anywhere in a file', { timeout: 240_000 }, () => {
   const chance = seeded(seed);
   let aside = 0;

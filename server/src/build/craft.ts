@@ -1,4 +1,5 @@
 /** One craft resolved: what fills each role, with which packs it flies and what its builder owns. Holds facts; compares nothing. */
+import { own } from '../text/own';
 import { roleKinds } from '../vocabulary/generated/fields';
 import type { Facts } from './fact';
 import type {
@@ -104,9 +105,7 @@ function collectLost(slot: Slot, file: string, find: FindPart, lost: LostUse[], 
     const role = slot.pointer.split('/')[2]!;
     const kind = slot.pointer.startsWith('/packs/')
       ? 'battery'
-      : Object.hasOwn(roleKinds, slot.key)
-        ? roleKinds[slot.key as Role]
-        : (roleKinds[role as Role] ?? slot.key);
+      : (own(roleKinds, slot.key) ?? own(roleKinds, role) ?? slot.key);
     const found = find(use.node.text);
     if (!found || (kindOfLayer(found) !== kind && kindOfLayer(found) !== undefined))
       lost.push({ id: use.node.text, at: placeOf({ slot: use, file }), kind });

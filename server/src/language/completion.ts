@@ -1,4 +1,5 @@
 /** What may be written where the cursor stands: keys, trade terms, part ids, each explained. Proposes; changes nothing. */
+
 import {
   type Command,
   type CompletionItem,
@@ -11,6 +12,7 @@ import { kidOf } from '../build/slot';
 import { allChecks } from '../checks/generated/all';
 import type { LibraryPart, Workspace } from '../library/workspace';
 import { escapeMarkdown } from '../report/card-markdown';
+import { own } from '../text/own';
 import { fieldOf, fileKinds, fileKindWords, isFileKind } from '../vocabulary';
 import { type Field, isLeaf, type LeafField, type MapField, spoken } from '../vocabulary/field';
 import { roleKinds } from '../vocabulary/generated/fields';
@@ -255,10 +257,11 @@ function wantedKind(cursor: Cursor): string | undefined {
   const [first, second] = cursor.path;
   if (first === 'packs') return 'battery';
   const last = cursor.path.at(-1) ?? '';
-  if (cursor.path.length > 2 && Object.hasOwn(roleKinds, last)) return roleKinds[last as keyof typeof roleKinds];
-  if (first === 'parts' && second && Object.hasOwn(roleKinds, second))
-    return roleKinds[second as keyof typeof roleKinds];
-  return cursor.kinds.at(-1);
+  return (
+    (cursor.path.length > 2 ? own(roleKinds, last) : undefined) ??
+    (first === 'parts' && second ? own(roleKinds, second) : undefined) ??
+    cursor.kinds.at(-1)
+  );
 }
 
 function partIds(workspace: Workspace, uri: string, cursor: Cursor): readonly Proposal[] {

@@ -1,4 +1,5 @@
 /** Which parts of the library fit the rest of a build in one place, by the same checks that judge the build. Edits nothing. */
+
 import { craftsOf } from '../analysis';
 import type { Craft } from '../build/craft';
 import type { Finding } from '../build/finding';
@@ -8,6 +9,7 @@ import { runChecks } from '../checks/run';
 import { alike } from '../library/alike';
 import type { LibraryPart, Workspace } from '../library/workspace';
 import { restsOn, type WorkedAt } from '../plan/worked';
+import { own } from '../text/own';
 import type { Span } from '../text/span';
 
 export interface Fit {
@@ -136,7 +138,7 @@ const heads: Readonly<Record<string, readonly string[]>> = {
 /** Checks that look at what stands in this place. */
 function checksAbout(place: PartPlace): readonly Check[] {
   const [, first, role = ''] = place.pointer.split('/');
-  const wanted = first === 'packs' ? ['pack'] : (heads[role] ?? [role]);
+  const wanted = first === 'packs' ? ['pack'] : (own(heads, role) ?? [role]);
   const about = (need: Need): boolean =>
     need.startsWith('worked.') ? restsOn[need as keyof WorkedAt].some(about) : wanted.includes(need.split('.')[0]!);
   return allChecks.filter((check) => [...Object.values(check.needs), ...Object.values(check.may)].some(about));

@@ -1,4 +1,5 @@
 /** What is shown when the pointer rests on something: the card on a name, the figures of a part, the meaning of a field or a term. */
+
 import type { Analysis } from '../analysis';
 import type { Craft, Pack } from '../build/craft';
 import { kidOf, type Slot } from '../build/slot';
@@ -15,6 +16,7 @@ import { stackPicture } from '../report/stack-picture';
 import { tableAsMarkdown } from '../report/table';
 import { thrustPicture } from '../report/thrust-picture';
 import { splitOrigin } from '../text/origin';
+import { own } from '../text/own';
 import type { Span } from '../text/span';
 import { type Field, spoken } from '../vocabulary/field';
 import { roleKinds } from '../vocabulary/generated/fields';
@@ -125,7 +127,7 @@ function partHead(workspace: Workspace, craft: Craft, located: Located, role: st
   const use = kidOf(slot, 'use')?.node;
   const id = use?.is === 'scalar' ? use.text : undefined;
   const library = id === undefined ? undefined : workspace.find(id, craft.file);
-  const kind = role === 'packs' ? 'battery' : (roleKinds[role as keyof typeof roleKinds] ?? role);
+  const kind = role === 'packs' ? 'battery' : (own(roleKinds, role) ?? role);
   const title = `**${spoken(slot.key)}**${id ? `: ${escapeMarkdown(id)}` : ''}`;
   const lineage = library ? workspace.lineage(library).map(({ layer }) => layer.slot) : [];
   const values = partSummary([slot, ...lineage], 12).map(escapeMarkdown);

@@ -1,4 +1,5 @@
 /** A whole build for a class of craft, chosen part by part from a library so that the checks find nothing. Writes no file, and never calls clean what is not. */
+
 import { analyse, referenceFiles } from '../analysis';
 import type { Craft } from '../build/craft';
 import { kidOf } from '../build/slot';
@@ -8,6 +9,7 @@ import { enough } from '../plan/consensus';
 import { type Standing, standings } from '../plan/consensus-craft';
 import { weightOf } from '../plan/weight';
 import { readers } from '../text/notation';
+import { own } from '../text/own';
 import { readQuantity } from '../text/quantity';
 import { roleKinds } from '../vocabulary/generated/fields';
 import { entryLines } from './entry-lines';
@@ -114,7 +116,7 @@ function chosen(
   const candidates = new Map<string, readonly LibraryPart[]>();
   const parts = [...workspace.parts().keys()].flatMap((id) => workspace.find(id, uri) ?? []);
   const of = (role: string): readonly LibraryPart[] => {
-    const kind = role === 'pack' ? 'battery' : roleKinds[role as keyof typeof roleKinds];
+    const kind = role === 'pack' ? 'battery' : own(roleKinds, role);
     const known =
       candidates.get(role) ?? parts.filter((part) => part.kind === kind && suits(role, part, wish)).slice(0, tried);
     candidates.set(role, known);

@@ -1,8 +1,10 @@
 /** The figures that one part decides, as lines of Markdown: what it weighs in the craft and what depends on choosing it. */
+
 import type { Craft, Pack } from '../build/craft';
 import { weightOf } from '../plan/weight';
 import { type Card, type CardFigure, figuresByName } from '../report/card';
 import { figureText } from '../report/figure-text';
+import { own } from '../text/own';
 
 /** Names of card figures by role; a role that is not here decides only weight. */
 const decides: Readonly<Record<string, readonly string[]>> = {
@@ -30,7 +32,7 @@ export function partLines(craft: Craft, card: Card, role: string, pack: Pack | u
   }
   const shown = card.packs.find((one) => one.pack === pack?.name) ?? card.packs[0];
   const figures = shown && figuresByName(shown);
-  for (const name of decides[role] ?? []) {
+  for (const name of own(decides, role) ?? []) {
     const figure = figures?.get(name);
     if (figure) lines.push(line(figure));
   }

@@ -1,10 +1,12 @@
 /** Larger edits that a builder asks for: move a part to a parts file, write the library's values here, take another part that fits. Keeps comments, order and line ends. */
+
 import { type CodeAction, CodeActionKind, type TextDocumentEdit, type TextEdit } from 'vscode-languageserver-types';
 import { kidOf, type Slot } from '../build/slot';
 import type { SourceFile } from '../build/source-file';
 import { idFrom } from '../library/seller-text/entry';
 import { sharedFolders, type Workspace } from '../library/workspace';
 import { indentOf, lineBreakOf } from '../text/lines';
+import { own } from '../text/own';
 import { textOf } from '../text/tree';
 import { roleKinds } from '../vocabulary/generated/fields';
 import { entryLines, wholeLines } from './entry-lines';
@@ -19,7 +21,7 @@ export function refactorings(workspace: Workspace, files: Files, uri: string, of
   const path = pathOf(located);
   const [first, second] = path;
   if (second === undefined || (first !== 'parts' && first !== 'packs')) return [];
-  const kind = first === 'packs' ? 'battery' : roleKinds[second as keyof typeof roleKinds];
+  const kind = first === 'packs' ? 'battery' : own(roleKinds, second);
   const part = kidOf(kidOf(located.document.slot, first), second);
   if (
     !kind ||
@@ -38,7 +40,7 @@ export function refactorings(workspace: Workspace, files: Files, uri: string, of
     : moveOut(workspace, files, file, part, kind);
 }
 
-const own = new Set(['use', 'kind', 'count', 'spares', 'at', 'owned', 'from', 'note']);
+const ofTheBuild = new Set(['use', 'kind', 'count', 'spares', 'at', 'owned', 'from', 'note']);
 
 /** The library's values, each on a line of its own, in place of the `use:`; what the build says already stays. */
 function writeHere(workspace: Workspace, files: Files, file: SourceFile, part: Slot, use: Slot): readonly CodeAction[] {
@@ -91,7 +93,7 @@ function moveOut(
   kind: string,
 ): readonly CodeAction[] {
   const target = nearestParts(workspace, file.uri, kind);
-  const moved = part.kids.filter((kid) => kid.keySpan && !own.has(kid.key) && !kid.node.via);
+  const moved = part.kids.filter((kid) => kid.keySpan && !ofTheBuild.has(kid.key) && !kid.node.via);
   if (!target || moved.length === 0) return [];
   const name = kidOf(part, 'name')?.node;
   const id = idFrom(name?.is === 'scalar' ? name.text : undefined, kind, (one) => workspace.parts().has(one));

@@ -1,4 +1,6 @@
 /** Reads where a value came from, the brackets behind it: `(weighed 2026-10-02)`, `(seller)`. Decides nothing about its worth. */
+import { own } from './own';
+
 export type Trust = 'measured' | 'maker' | 'seller' | 'estimate' | 'unsaid';
 
 export interface Origin {
@@ -27,7 +29,7 @@ export function splitOrigin(text: string): { said: string; origin: Origin; odd?:
   if (!match) return { said: text.trim(), origin: unsaid };
   const inside = match[2]!.trim();
   const word = /^[a-z]+/i.exec(inside)?.[0].toLowerCase();
-  const trust = word ? trustOf[word] : undefined;
+  const trust = word ? own(trustOf, word) : undefined;
   if (!word || !trust) return { said: match[1]!.trim(), origin: unsaid, odd: inside };
   const date = /\b\d{4}-\d{2}-\d{2}\b/.exec(inside)?.[0];
   return { said: match[1]!.trim(), origin: date ? { trust, word, date } : { trust, word } };

@@ -18,8 +18,28 @@ export function endOfPart(text: string, start: number, indent: number): number {
 /** Anchors and tags mean something to other parts, and tabs, explicit keys and the rest make the parser lose its way. */
 const reaching = /[&*!%@`\t]|^ *\?/m;
 
-/** Whether each quote and bracket is closed on its own line, so that nothing runs on into the lines behind. */
-export const isContained = (part: string): boolean => !reaching.test(part) && part.split('\n').every(isClosed);
+/** Whether each quote and bracket is closed on its own line, and each dash stands in its list, so that nothing runs on into the lines behind. */
+export function isContained(part: string): boolean {
+  if (reaching.test(part)) return false;
+  const lines = part.split('\n');
+  return lines.every(isClosed) && dashesStandInLists(lines);
+}
+
+/** A dash left of the line above it, where no list is, makes the parser take a list for a key and swallow what follows. */
+function dashesStandInLists(lines: readonly string[]): boolean {
+  const lists = new Set<number>();
+  let above = -1;
+  for (const line of lines) {
+    const indent = line.search(/[^ \r]/);
+    if (indent === -1 || line[indent] === '#') continue;
+    if (/^ *-(?: |\r?$)/.test(line)) {
+      if (indent < above && !lists.has(indent)) return false;
+      lists.add(indent);
+    }
+    above = indent;
+  }
+  return true;
+}
 
 function isClosed(line: string): boolean {
   const brackets = /[[\]{}]/.test(line);

@@ -1,6 +1,7 @@
 /** `40 mm forward, 20 mm up`: where a thing sits, seen from the middle of the frame at the height of the arms. */
 
 import { splitOrigin } from '../origin';
+import { own } from '../own';
 import { misread, type Read, readBare } from '../quantity';
 
 /** m */
@@ -25,7 +26,7 @@ export function readPosition(text: string): Read<Position> {
   const seen = new Set<string>();
   for (const piece of said.split(/\s*,\s*/)) {
     const match = /^(.*\S)\s+([a-z]+)$/i.exec(piece);
-    const direction = match ? directions[match[2]!.toLowerCase()] : undefined;
+    const direction = match ? own(directions, match[2]!.toLowerCase()) : undefined;
     if (!match || !direction)
       return misread(
         `\`${piece}\` is not a position; write distances with a direction, as in \`40 mm forward, 20 mm up\` (forward, back, left, right, up, down)`,
