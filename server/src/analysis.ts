@@ -1,16 +1,17 @@
 /** The one question that every face asks: what is to be said about this file, given its workspace. Pure; words come from the checks. */
-import { type Craft, type LostUse, resolveCraft } from './build/craft';
+import { type Craft, resolveCraft } from './build/craft';
 import { bySeverity, type Finding, fingerprintOf, type Severity } from './build/finding';
 import type { SettingsFileFacts } from './build/generated/facts';
 import { placeOf } from './build/read-facts';
 import { kidOf, type Slot } from './build/slot';
 import type { SourceFile } from './build/source-file';
-import { list, structureFindings } from './build/structure';
+import { structureFindings } from './build/structure';
 import { acceptFindings } from './checks/accept';
 import type { Check } from './checks/check';
 import { allChecks } from './checks/generated/all';
 import { missingFacts } from './checks/missing';
 import { isCheck } from './checks/names';
+import { doubledFindings, lostFindings } from './checks/parts-of-craft';
 import { profileFor } from './checks/region';
 import { type CheckRun, type NotChecked, runChecks } from './checks/run';
 import { type LastRun, runAgain } from './checks/run-again';
@@ -180,53 +181,6 @@ const monthsBetween = (from: string, to: string): number => {
   const months = (date: string): number => Number(date.slice(0, 4)) * 12 + Number(date.slice(5, 7));
   return months(to) - months(from);
 };
-
-function lostFindings(workspace: Workspace, craft: Craft): readonly Finding[] {
-  return craft.lost.map((lost) => {
-    const found = workspace.find(lost.id, craft.file);
-    const fixes = found
-      ? []
-      : nearestParts(workspace, lost).map((id) => ({
-          title: `Use \`${id}\``,
-          edits: [{ file: craft.file, span: lost.at.span, text: id }],
-        }));
-    const check = found ? 'part-of-other-kind' : 'part-unknown';
-    const words = found
-      ? `\`${lost.id}\` is a ${found.kind.replaceAll('-', ' ')}; a ${lost.kind.replaceAll('-', ' ')} is wanted here. Use a part of that kind, or move this line to its own role.`
-      : `No parts file of this workspace has \`${lost.id}\`.${fixes[0] ? ` Did you mean ${list(fixes.map((fix) => fix.title.slice(4)))}?` : ' Add it to a parts file, or write its values here.'}`;
-    return {
-      check,
-      severity: 'error' as const,
-      message: words,
-      at: lost.at,
-      related: found ? [{ place: found.at, message: `\`${lost.id}\` is defined here` }] : [],
-      fixes,
-      fingerprint: fingerprintOf(check, lost.at),
-    };
-  });
-}
-
-function nearestParts(workspace: Workspace, lost: LostUse): readonly string[] {
-  const ofKind = [...workspace.parts()].flatMap(([id, parts]) => (parts[0]?.kind === lost.kind ? [id] : []));
-  const best = nearest(lost.id, ofKind);
-  return best ? [best] : [];
-}
-
-function doubledFindings(craft: Craft): readonly Finding[] {
-  return craft.doubled.map(({ role, by }) => {
-    const at = { ...by[0]!, path: `parts.${role}` };
-    const name = role.replaceAll('-', ' ');
-    return {
-      check: 'role-filled-twice',
-      severity: 'error' as const,
-      message: `Two parts of this build are its ${name}: one of its own and one inside \`${by[1]!.path.split('.').at(-1)}\`. Take one of them out.`,
-      at,
-      related: [{ place: by[1]!, message: `this one holds a ${name} too` }],
-      fixes: [],
-      fingerprint: fingerprintOf('role-filled-twice', at),
-    };
-  });
-}
 
 /** Names of checks in a settings file that no check has. */
 function settingsFindings(file: SourceFile): readonly Finding[] {
