@@ -57,24 +57,16 @@ export function analyse(workspace: Workspace, uri: string, options: AnalysisOpti
   const notChecked: NotChecked[] = [];
   const shared = workspace.version;
   const known = options.before?.left.shared === shared ? options.before.left.run : undefined;
+  const checks = options.checks ?? allChecks;
+  // A file is mostly opened and read; only once it is edited does it pay to note what each check looks at.
+  const edited = options.before !== undefined && file.documents.length === 1;
   let left: LastRun | undefined;
-  const runOver = (checks: readonly Check[], craft: Craft): CheckRun => {
-    // A file is mostly opened and read; only once it is edited does it pay to note what each check looks at.
-    if (!options.before || file.documents.length > 1) return runChecks(checks, craft);
-    const made = runAgain(checks, craft, file.documents[0]!, known);
-    left = made.last;
-    return made.run;
-  };
   for (const craft of crafts) {
-    const checks = options.checks ?? allChecks;
     // A craft written down for comparison is nobody's purchase and may leave anything open: only its values are looked at.
     const isReference = craft.said.reference?.value === true;
-    const run = isReference
-      ? runChecks(
-          checks.filter((check) => check.group === 'data'),
-          craft,
-        )
-      : runOver(checks, craft);
+    let run: CheckRun;
+    if (edited && !isReference) ({ run, last: left } = runAgain(checks, craft, file.documents[0]!, known));
+    else run = runChecks(isReference ? checks.filter((check) => check.group === 'data') : checks, craft);
     const own = [...lostFindings(workspace, craft), ...doubledFindings(craft), ...run.findings];
     findings.push(...acceptFindings(craft, own, run.ran), ...oldProfile(craft, options.today));
     runs.push(run);

@@ -1,5 +1,4 @@
 /** What is wrong with a file before any part is compared: unknown keys, missing units, wrong words. One finding for one mistake. */
-
 import { nearest } from '../text/nearest';
 import { readers } from '../text/notation';
 import { type Misread, readQuantity } from '../text/quantity';

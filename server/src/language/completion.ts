@@ -1,5 +1,4 @@
 /** What may be written where the cursor stands: keys, trade terms, part ids, each explained. Proposes; changes nothing. */
-
 import {
   type Command,
   type CompletionItem,

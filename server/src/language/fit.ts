@@ -1,5 +1,4 @@
 /** Which parts of the library fit the rest of a build in one place, by the same checks that judge the build. Edits nothing. */
-
 import { craftsOf } from '../analysis';
 import type { Craft } from '../build/craft';
 import type { Finding } from '../build/finding';

@@ -1,5 +1,4 @@
 /** What is shown when the pointer rests on something: the card on a name, the figures of a part, the meaning of a field or a term. */
-
 import type { Analysis } from '../analysis';
 import type { Craft, Pack } from '../build/craft';
 import { kidOf, type Slot } from '../build/slot';

@@ -1,5 +1,4 @@
 /** A whole build for a class of craft, chosen part by part from a library so that the checks find nothing. Writes no file, and never calls clean what is not. */
-
 import { analyse, referenceFiles } from '../analysis';
 import type { Craft } from '../build/craft';
 import { kidOf } from '../build/slot';

@@ -1,5 +1,4 @@
 /** The figures that one part decides, as lines of Markdown: what it weighs in the craft and what depends on choosing it. */
-
 import type { Craft, Pack } from '../build/craft';
 import { weightOf } from '../plan/weight';
 import { type Card, type CardFigure, figuresByName } from '../report/card';

@@ -1,5 +1,4 @@
 /** Larger edits that a builder asks for: move a part to a parts file, write the library's values here, take another part that fits. Keeps comments, order and line ends. */
-
 import { type CodeAction, CodeActionKind, type TextDocumentEdit, type TextEdit } from 'vscode-languageserver-types';
 import { kidOf, type Slot } from '../build/slot';
 import type { SourceFile } from '../build/source-file';

@@ -1,7 +1,7 @@
 /** Colours by meaning: trade terms, quantities and where they came from, references that resolve. Leaves everything else to the grammar. */
 import type { SemanticTokens, SemanticTokensLegend } from 'vscode-languageserver-types';
 import type { Slot } from '../build/slot';
-import type { SourceFile } from '../build/source-file';
+import { type FileDocument, isWrong, type SourceFile } from '../build/source-file';
 import type { Workspace } from '../library/workspace';
 import { positionAt } from '../text/lines';
 import { splitOrigin } from '../text/origin';
@@ -14,15 +14,15 @@ export const legend: SemanticTokensLegend = { tokenTypes: [...tokenTypes], token
 
 export function semanticTokens(workspace: Workspace, file: SourceFile): SemanticTokens {
   const tokens: { span: Span; type: TokenType }[] = [];
-  const walk = (slot: Slot, wrong: ReadonlySet<string>): void => {
+  const walk = (slot: Slot, document: FileDocument): void => {
     if (!slot.node.via) {
-      const type = wrong.has(slot.pointer) ? undefined : typeOf(workspace, file, slot);
+      const type = isWrong(slot, document) ? undefined : typeOf(workspace, file, slot);
       if (type && slot.node.is === 'scalar' && slot.node.style === 'plain')
         tokens.push(...pieces(slot.node.text, slot.node.span, type));
-      for (const kid of slot.kids) walk(kid, wrong);
+      for (const kid of slot.kids) walk(kid, document);
     }
   };
-  for (const document of file.documents) if (document.slot) walk(document.slot, document.wrong);
+  for (const document of file.documents) if (document.slot) walk(document.slot, document);
   return { data: encode(file, tokens) };
 }
 

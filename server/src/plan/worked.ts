@@ -1,5 +1,4 @@
 /** What is worked out from a craft once and asked for by several checks and faces. Each value tells where it rests. */
-
 import type { Craft, Pack } from '../build/craft';
 import type { Pointable } from '../build/fact';
 import type { FactAt } from '../build/generated/facts';

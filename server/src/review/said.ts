@@ -2,6 +2,7 @@
 import type { Place } from '../build/place';
 import { type FindPart, type Layer, placeOf } from '../build/read-facts';
 import { fieldsAt, kidOf, type Slot } from '../build/slot';
+import { isWrong } from '../build/source-file';
 
 export interface Said {
   /** As written; several values of a list with commas between. */
@@ -115,7 +116,7 @@ function sayValue(kids: readonly Layer[], find: FindPart, path: string, head: st
 /** A value that is wrong lets the library's shine through; a `use:` leads somewhere or nowhere. */
 function hiddenOf(kids: readonly Layer[], find: FindPart): string | undefined {
   const { slot, document, through } = kids[0]!;
-  const below = kids.length > 1 && document.wrong.has(slot.pointer) ? kids[1]!.slot.node : undefined;
+  const below = kids.length > 1 && isWrong(slot, document) ? kids[1]!.slot.node : undefined;
   if (below?.is === 'scalar') return below.text;
   if (!through && isUse(slot)) return kindOf(find(slot.node.is === 'scalar' ? slot.node.text : undefined));
   return undefined;

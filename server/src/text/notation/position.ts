@@ -1,5 +1,4 @@
 /** `40 mm forward, 20 mm up`: where a thing sits, seen from the middle of the frame at the height of the arms. */
-
 import { splitOrigin } from '../origin';
 import { own } from '../own';
 import { misread, type Read, readBare } from '../quantity';
