@@ -19,6 +19,8 @@ const common = {
   legalComments: 'none',
   // The names of modules are part of what is built; where a linked folder really lies must not be.
   preserveSymlinks: true,
+  // The same package as modules, of which only what is used is taken.
+  alias: { yaml: './node_modules/yaml/browser/dist/index.js', highs: './node_modules/highs/build/highs.js' },
 };
 
 const browser = { platform: 'browser', target: 'es2022' };
@@ -56,11 +58,10 @@ const bundles = [
     ...small,
     banner: { js: '#!/usr/bin/env node' },
   },
-  // Loaded only for an order. Its CommonJS form finds its WebAssembly beside itself.
+  // Loaded only for an order. In its CommonJS form, which finds its WebAssembly beside itself.
   {
     entryPoints: ['server/src/solver/load.ts'],
     outfile: 'dist/solver.cjs',
-    alias: { highs: './node_modules/highs/build/highs.js' },
     ...small,
   },
   {
@@ -72,7 +73,6 @@ const bundles = [
   {
     entryPoints: ['server/src/solver/worker.ts'],
     outfile: 'dist/solver.worker.js',
-    alias: { highs: './node_modules/highs/build/highs.js' },
     // Its branch for Node is never taken there.
     external: ['node:*'],
     ...small,

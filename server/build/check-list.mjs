@@ -1,12 +1,23 @@
-/** Writes the list of all checks from the files that are there, so that a new check is one new file. */
+/** Writes the lists of all checks and of their examples from the files that are there, so that a new check is one new file. */
 import { readdirSync } from 'node:fs';
 import { header } from './emit-fields.mjs';
 
-export function emitChecks(folder) {
-  const files = readdirSync(folder, { recursive: true })
+const checkFiles = (folder) =>
+  readdirSync(folder, { recursive: true })
     .map((name) => String(name).replaceAll('\\', '/'))
     .filter((name) => /^[a-z-]+\/[a-z0-9-]+\.ts$/.test(name) && !name.startsWith('generated/'))
     .sort();
+
+export function emitChecks(folder) {
+  const files = checkFiles(folder);
   const imports = files.map((file, i) => `import c${i} from '../${file.replace(/\.ts$/, '')}';`);
   return `${header}import type { Check } from '../check';\n${imports.join('\n')}\n\nexport const allChecks: readonly Check[] = [${files.map((_, i) => `c${i}`).join(', ')}];\n`;
+}
+
+/** Apart from the checks, so that who does not show the examples does not load them. */
+export function emitExamples(folder) {
+  const files = checkFiles(folder);
+  const imports = files.map((file, i) => `import c${i}, { examples as e${i} } from '../${file.replace(/\.ts$/, '')}';`);
+  const pairs = files.map((_, i) => `[c${i}.id, e${i}]`);
+  return `${header}import type { Check, Examples } from '../check';\n${imports.join('\n')}\n\nconst examples: ReadonlyMap<string, Examples> = new Map([${pairs.join(', ')}]);\n\nexport const examplesOf = (check: Check): Examples => examples.get(check.id)!;\n`;
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/src/analysis';
 import type { Finding, Fix } from '../../server/src/build/finding';
 import { allChecks } from '../../server/src/checks/generated/all';
+import { examplesOf } from '../../server/src/checks/generated/examples';
 import { Workspace } from '../../server/src/library/workspace';
 import { unmark } from '../support/marked';
 import { sampleNames, sampleText, sampleUri } from '../support/samples';
@@ -81,7 +82,10 @@ function tryAll(files: Files, uri: string, sound?: Files): void {
 
 describe('on each bad example', () => {
   it.each(allChecks.map((check) => [check.id, check] as const))('%s', (_, check) => {
-    tryAll(new Map([['file:///club/example.dryfit.yaml', unmark(check.bad).text]]), 'file:///club/example.dryfit.yaml');
+    tryAll(
+      new Map([['file:///club/example.dryfit.yaml', unmark(examplesOf(check).bad).text]]),
+      'file:///club/example.dryfit.yaml',
+    );
   });
 });
 

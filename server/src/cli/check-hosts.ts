@@ -1,7 +1,7 @@
 /** The forms in which a host of repositories takes findings: code scanning, annotations, a comment. Chooses; writes nothing itself. */
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import packageJson from '../../../package.json' with { type: 'json' };
+import { version } from '../../../package.json';
 import type { Analysis } from '../analysis';
 import type { Finding } from '../build/finding';
 import { allChecks } from '../checks/generated/all';
@@ -23,7 +23,7 @@ export function forHost(format: HostForm, analyses: readonly Analysis[], where: 
 
 export function sarifText(findings: readonly Finding[], request: Pick<SarifRequest, 'where' | 'stateOf'>): string {
   const failed = findings.some(({ check }) => check === 'check-crashed');
-  return `${JSON.stringify(sarif(findings, { ...request, version: packageJson.version, checks: allChecks, failed }), null, 2)}\n`;
+  return `${JSON.stringify(sarif(findings, { ...request, version: version, checks: allChecks, failed }), null, 2)}\n`;
 }
 
 /** The top folder of the repository that a folder is in. */

@@ -23,7 +23,7 @@ export function explain(args: readonly string[], console: Console): number {
     console.out(
       asJson(chosen.length === 1 ? checkAsJson(chosen[0]!) : (chosen.length > 0 ? chosen : allChecks).map(checkAsJson)),
     );
-  else if (format === 'markdown') console.out(referencePage(chosen.length > 0 ? chosen : allChecks).text);
+  else if (format === 'markdown') console.out(referencePage(chosen.length > 0 ? chosen : allChecks));
   else if (chosen.length > 0) console.out(chosen.map(checkAsText).join('\n'));
   else
     console.out(

@@ -1,7 +1,7 @@
 /** Entry of the command line in Node: nothing but the process around it. */
 import { readFileSync, writeSync } from 'node:fs';
 import process from 'node:process';
-import packageJson from '../../../package.json' with { type: 'json' };
+import { version } from '../../../package.json';
 import { run } from './run';
 import { answerShare } from './share-thread';
 
@@ -36,7 +36,7 @@ if (answerShare()) {
       err: (text) => write(2, text),
       in: () => (process.stdin.isTTY ? '' : readFileSync(0, 'utf8')),
     },
-    packageJson.version,
+    version,
   );
   if (typeof code === 'number') process.exitCode = code;
   else

@@ -1,6 +1,6 @@
 /** Entry of the language server in a web worker: files come through the client, which is the only one that can see them. */
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
-import packageJson from '../../../package.json' with { type: 'json' };
+import { version } from '../../../package.json';
 import type { Solved } from '../plan/order-solve';
 import * as draw from '../report/sheet/draw/index';
 import type { Solve } from './plans';
@@ -28,7 +28,7 @@ serve(
   connection,
   disk,
   {
-    version: packageJson.version,
+    version,
     today: () => new Date().toISOString().slice(0, 10),
     // Within this bundle: a worker that was started from a blob has no place to load another file from.
     drawing: async () => draw,

@@ -4,10 +4,11 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
-import packageJson from '../../../package.json' with { type: 'json' };
+import { version } from '../../../package.json';
 import type * as Draw from '../report/sheet/draw/index';
 import { isBuildFileName, isPassedOver } from '../text/build-file-name';
 import { isBeyondReading, unread } from '../text/limits';
+import { explainedOn } from './checks-page';
 import { type Disk, serve } from './server';
 import { solveInThread } from './solver-thread';
 import { canonicalUri } from './uri';
@@ -59,8 +60,8 @@ serve(
   createConnection(ProposedFeatures.all),
   disk,
   {
-    version: packageJson.version,
-    reference: existsSync(page) ? pathToFileURL(page).href : undefined,
+    version,
+    explains: existsSync(page) ? explainedOn(page) : undefined,
     today: () => new Date().toISOString().slice(0, 10),
     // A bundle of its own beside this one: most sessions never open a sheet.
     drawing: () => import('./sheet.cjs' as string) as Promise<typeof Draw>,

@@ -1,19 +1,17 @@
 /** What one connection knows: the workspace as the client sees it, what is open, and what was found last. Answers nothing by itself. */
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Analysis, analyse } from '../analysis';
-import { allChecks } from '../checks/generated/all';
 import type { Files } from '../language/protocol';
 import { everything, type Showing } from '../language/showing';
 import { Workspace } from '../library/workspace';
-import { referencePage } from '../report/reference';
 import type * as Draw from '../report/sheet/draw/index';
 import { offsetAt } from '../text/lines';
 import { canonicalUri } from './uri';
 
 export interface ServerSettings {
   readonly version: string;
-  /** Address of the page of all checks, which each finding links to; none where there is no such page. */
-  readonly reference?: string;
+  /** Address on the page of all checks where this one is explained; none where there is no such page. */
+  explains?(check: string): string | undefined;
   /** Today as YYYY-MM-DD; the engine itself has no clock. */
   today(): string;
   /** What draws the build sheet, loaded when one is asked for. */
@@ -38,11 +36,10 @@ export class Session {
   private readonly analyses = new Map<string, { shared: number; analysis: Analysis }>();
 
   constructor(private readonly settings: ServerSettings) {
-    const page = settings.reference === undefined ? undefined : referencePage(allChecks).lines;
     this.files = {
       get: (uri) => this.workspace.get(uri),
       spelled: (uri) => this.open.get(uri)?.spelled ?? uri,
-      explains: (check) => (page?.has(check) ? `${settings.reference}#L${page.get(check)}` : undefined),
+      explains: (check) => settings.explains?.(check),
     };
   }
 

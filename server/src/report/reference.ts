@@ -1,5 +1,6 @@
 /** The reference of all checks, from the checks themselves: what, why, what to do, source, example. Adds no words of its own about any check. */
 import { type Check, groups } from '../checks/check';
+import { examplesOf } from '../checks/generated/examples';
 
 const plainExample = (marked: string): string => marked.replace(/^\n/, '').replace(/[«»]/g, '');
 
@@ -25,8 +26,8 @@ export function checkAsJson(check: Check): unknown {
     source,
     needs: Object.values(needs),
     may: Object.values(may),
-    bad: plainExample(check.bad),
-    good: plainExample(check.good),
+    bad: plainExample(examplesOf(check).bad),
+    good: plainExample(examplesOf(check).good),
   };
 }
 
@@ -42,34 +43,27 @@ export function checkAsText(check: Check): string {
     `Needs  ${Object.values(check.needs).join(', ')}`,
     '',
     'Found in:',
-    markedExample(check.bad).replace(/^/gm, '  ').trimEnd(),
+    markedExample(examplesOf(check).bad).replace(/^/gm, '  ').trimEnd(),
     '',
     'Not found in:',
-    plainExample(check.good).replace(/^/gm, '  ').trimEnd(),
+    plainExample(examplesOf(check).good).replace(/^/gm, '  ').trimEnd(),
     '',
   ].join('\n');
 }
 
-export interface ReferencePage {
-  readonly text: string;
-  /** 1-based line of each check's heading. */
-  readonly lines: ReadonlyMap<string, number>;
-}
-
-export function referencePage(checks: readonly Check[]): ReferencePage {
+/** Markdown, each check under a heading of the third level. */
+export function referencePage(checks: readonly Check[]): string {
   const out: string[] = [
     '# What Dryfit checks',
     '',
     `${checks.length} checks, by what meets what. Each example is run as a test. A check without one of its facts does not run, and that is reported.`,
     '',
   ];
-  const lines = new Map<string, number>();
   for (const group of groups) {
     const own = checks.filter((check) => check.group === group).sort((a, b) => (a.id < b.id ? -1 : 1));
     if (own.length === 0) continue;
     out.push(`## ${group.charAt(0).toUpperCase()}${group.slice(1)}`, '');
     for (const check of own) {
-      lines.set(check.id, out.length + 1);
       out.push(
         `### ${check.id}`,
         '',
@@ -90,17 +84,17 @@ export function referencePage(checks: readonly Check[]): ReferencePage {
         'Found in:',
         '',
         '```yaml',
-        ...markedExample(check.bad).trimEnd().split('\n'),
+        ...markedExample(examplesOf(check).bad).trimEnd().split('\n'),
         '```',
         '',
         'Not found in:',
         '',
         '```yaml',
-        ...plainExample(check.good).trimEnd().split('\n'),
+        ...plainExample(examplesOf(check).good).trimEnd().split('\n'),
         '```',
         '',
       );
     }
   }
-  return { text: `${out.join('\n')}\n`, lines };
+  return `${out.join('\n')}\n`;
 }

@@ -21,6 +21,9 @@ export default check({
         'Your bench has no place where a burning pack does no harm. Charge and store packs on stone or in a metal box, attended, away from the way out; a bag slows a fire, it does not stop one.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ dryfit: bench
 tools:
   fire-safe-place: yes
 `,
-});
+};

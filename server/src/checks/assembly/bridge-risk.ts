@@ -23,6 +23,9 @@ export default check({
       message: `The cable is soldered where a ${series.text} socket would be: its contacts are ${pitch} mm apart. Solder bridges there are easily made and hardly seen. Use a cable with plugs, or solder every second contact first and check each against its neighbours with the meter before power.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ parts:
     controller-socket:
       series: PH 2.0
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
       message: `Your current limiter trips at ${limiter.text}; a solder bridge burns a trace below that. Use one of 1 or 2 A for the first power, with nothing but the ESC on it.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ dryfit: bench
 tools:
   current-limiter: 1 A
 `,
-});
+};

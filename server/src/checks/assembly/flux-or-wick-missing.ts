@@ -20,6 +20,9 @@ export default check({
         'There is no desoldering braid or pump on your bench. Braid and flux undo a bridge in ten seconds; get some before the first joint.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ dryfit: bench
 tools:
   wick: yes
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
         'There is no fan or extraction on your bench. Flux fume irritates lungs, lead-free flux more so: open a window and blow it away, protect your eyes, wash your hands.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ dryfit: bench
 tools:
   fume-extraction: yes
 `,
-});
+};

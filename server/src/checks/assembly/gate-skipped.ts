@@ -33,6 +33,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ gates:
   motor-wires: 2026-11-19
   first-power: 2026-11-20
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ setup:
 gates:
   receiver: 2026-11-20
 `,
-});
+};

@@ -34,6 +34,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -56,4 +59,4 @@ dryfit: bench
 tools:
   hex: 1.5 mm, 2.0 mm
 `,
-});
+};

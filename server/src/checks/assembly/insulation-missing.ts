@@ -20,6 +20,9 @@ export default check({
       message: `The capacitor's legs need sleeves of 2 to 3 mm, and your bench has ${own.text}. Bare legs above carbon short the battery. Get some.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ dryfit: bench
 tools:
   heat-shrink: 2 mm, 10 mm
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
       message: `The iron is usually set to ${iron.text}. Battery pads want 380 to 400 C, motor wires 360 to 390, signal pads 330 to 350 for two seconds. Set it for each kind of joint.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ dryfit: bench
 tools:
   iron-temperature: 380 C
 `,
-});
+};

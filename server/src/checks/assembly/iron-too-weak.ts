@@ -20,6 +20,9 @@ export default check({
       message: `${wire.text} on a battery pad takes 60 W or more; your iron has ${iron.text}. The joint stays cold while the pad burns. Borrow a stronger one, with a wide chisel tip.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ dryfit: bench
 tools:
   iron: 65 W
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
         'There is no multimeter on your bench. Without checking polarity and shorts first, the first plug-in burns whatever is wrong. Borrow one with a beeper.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ dryfit: bench
 tools:
   meter: yes
 `,
-});
+};

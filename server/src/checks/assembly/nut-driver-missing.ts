@@ -28,6 +28,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -50,4 +53,4 @@ dryfit: bench
 tools:
   nuts: 5.5 mm, 8 mm
 `,
-});
+};

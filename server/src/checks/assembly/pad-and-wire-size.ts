@@ -19,6 +19,9 @@ export default check({
       message: `The motors come with ${wire.text} wires, and even the battery pads of this ESC take no more than ${pads.text}; its motor pads are no larger. Thick wire levers a small pad off. Take motors with thinner wires, or an ESC made for such motors.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
   esc:
     pads: 20 AWG
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
       message: `The motors arrive as ${remap.join('-')}, which the firmware can set right. Write it down: \`motor-map: ${remap.join('-')}\` under \`setup\`, as a re-flash or a preset erases it; or move the contacts.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ parts:
 setup:
   motor-map: 4-3-2-1
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
       message: `${solder.text} melts near 220 C and wets slowly; ${iron.text} is little for it. Set 370 C or more for these joints, with flux.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -48,4 +51,4 @@ tools:
   solder: SAC305
   iron-temperature: 380 C
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
         'Motor screws in metal shake loose without thread locker, and your bench has none. Get medium strength; keep it off plastic.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ dryfit: bench
 tools:
   thread-lock: yes
 `,
-});
+};

@@ -29,6 +29,9 @@ export default check({
       message: `These joints take ${lost.map(({ gauge, length }) => `${length.toFixed(2)} m of ${gauge} AWG`).join(', ')}, which your bench doesn't have. Put it on the list, or see whether it comes with a part.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -53,4 +56,4 @@ dryfit: bench
 tools:
   wires: 12 AWG, 28 AWG
 `,
-});
+};

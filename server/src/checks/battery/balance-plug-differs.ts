@@ -22,6 +22,9 @@ export default check({
       message: `A ${cellsOf(cells.value.series)} pack has a balance plug of ${wanted} contacts; ${pins.value} are written. Count them again, or correct the cells.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -38,4 +41,4 @@ packs:
     cells: 6S
     balance-pins: 7
 `,
-});
+};

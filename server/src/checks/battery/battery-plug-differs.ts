@@ -41,6 +41,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Small plug
@@ -61,4 +64,4 @@ packs:
   main:
     plug: XT60
 `,
-});
+};

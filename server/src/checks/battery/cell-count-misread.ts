@@ -40,6 +40,9 @@ export default check({
       fixes: full && Math.floor(charged / 4.4 + 1e-9) + 1 === series && full.value < 4.4 ? [write(full, '4.4 V')] : [],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -58,4 +61,4 @@ packs:
 setup:
   cell-full: 4.4 V
 `,
-});
+};

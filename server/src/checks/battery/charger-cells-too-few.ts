@@ -36,6 +36,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -58,4 +61,4 @@ dryfit: bench
 charger:
   cells: 1S-6S
 `,
-});
+};

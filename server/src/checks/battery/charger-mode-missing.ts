@@ -27,6 +27,9 @@ export default check({
       message: `Your charger has modes for ${modes.text}; this pack is ${chemistry.text}. Charged in another mode it ends at a wrong voltage. Use a charger with that mode.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -49,4 +52,4 @@ dryfit: bench
 charger:
   chemistries: LiPo, LiHV
 `,
-});
+};

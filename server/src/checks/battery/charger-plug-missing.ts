@@ -19,6 +19,9 @@ export default check({
       message: `The pack has ${plug.text}; your charger has leads for ${leads.text}. Add a charging lead for ${plug.text}.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ dryfit: bench
 charger:
   plugs: XT60
 `,
-});
+};

@@ -30,6 +30,9 @@ export default check({
       message: `Charged in an hour this pack takes ${takes} at up to ${volts(full.value)}, ${watts(wanted * full.value)}; your charger reaches ${reaches}. A full charge takes about ${Math.round((wanted / gives) * 60)} minutes. That is slow, not harmful.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -54,4 +57,4 @@ dryfit: bench
 charger:
   power: 80 W
 `,
-});
+};

@@ -49,6 +49,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Too many cells
@@ -71,4 +74,4 @@ packs:
     cells: 6S
     chemistry: LiPo
 `,
-});
+};

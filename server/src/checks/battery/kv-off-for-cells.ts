@@ -37,6 +37,9 @@ export default check({
       message: `${Math.round(kv.value)} Kv on ${cellsOf(cells.value.series)} turns ${Math.round(speed / 100) / 10} thousand a minute without load; ${craft.text} flies ${range} Kv on that pack. ${what}. Use a motor in that range, or another number of cells.${limited ? ' The throttle limit helps.' : ''}`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ packs:
   main:
     cells: 6S
 `,
-});
+};

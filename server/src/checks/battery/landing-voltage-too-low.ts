@@ -40,6 +40,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ setup:
   cell-warning: 3.5 V
   cell-landing: 3.3 V
 `,
-});
+};

@@ -31,6 +31,9 @@ export default check({
       message: `Cylindrical cells give about 30 A each${most === usual && cells.value.parallel === 1 ? '' : `, ${gives} for this pack`}; the model gives about ${asked} at full throttle${mean > 0 ? ` and ${amperes(mean)} as it is flown` : ''}. ${grave ? 'They heat and sag. Use LiPo or two in parallel, or limit the throttle.' : 'Fly it gently: full throttle makes it sag at once.'}`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -63,4 +66,4 @@ packs:
     chemistry: Li-ion
     capacity: 8000 mAh
 `,
-});
+};

@@ -35,6 +35,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ packs:
   main:
     cells: 4S
 `,
-});
+};

@@ -29,6 +29,9 @@ export default check({
       message: `The label promises ${promised} (${rating.text} of ${capacity.text})${short === undefined ? '' : `, ${amperes(short)} for short`}; the model gives about ${asked} at full throttle. The pack sags, heats and puffs. Use a larger or stronger pack, a flatter propeller, or limit the throttle.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ packs:
     capacity: 1100 mAh
     discharge: 100 C
 `,
-});
+};

@@ -26,6 +26,9 @@ export default check({
       message: `${cells.text} of ${capacity.text} make ${wattHours(made)}; ${printed.text} are written. One of the figures is wrong. Look at the label again.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -44,4 +47,4 @@ packs:
     capacity: 1300 mAh
     energy: 28.9 Wh
 `,
-});
+};

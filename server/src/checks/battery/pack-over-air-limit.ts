@@ -32,6 +32,9 @@ export default check({
       message: `This pack holds ${apart(wattHours, energy, free)[0]}${whence}; between 100 and 160 Wh airlines want to be asked and take two spares at most. Smaller packs travel freely.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -50,4 +53,4 @@ packs:
     capacity: 4500 mAh
     chemistry: LiPo
 `,
-});
+};

@@ -22,6 +22,9 @@ export default check({
       message: `${rating.text} of ${capacity.text} would be ${amperes(promised)}; no pack of this size gives that. Measure the resistance of a cell with the charger and write it as \`cell-resistance\`: the figures then rest on that.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -38,4 +41,4 @@ packs:
     capacity: 1300 mAh
     discharge: 120 C
 `,
-});
+};

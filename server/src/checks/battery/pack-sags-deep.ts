@@ -27,6 +27,9 @@ export default check({
       message: `At full throttle on a full pack the model has ${sunk} a cell ${ground}; below ${stands} cells age fast, and it sinks further as the pack empties. Use a larger pack, or a flatter propeller.${resistance ? '' : ' Write `cell-resistance` once you have measured it.'}`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -57,4 +60,4 @@ packs:
     capacity: 1300 mAh
     cell-resistance: 3 mOhm
 `,
-});
+};

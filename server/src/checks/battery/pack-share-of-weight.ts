@@ -28,6 +28,9 @@ export default check({
           : `The pack is only ${light} of the weight; less than ${little} is unusual. The craft could carry a larger one for longer flights.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -56,4 +59,4 @@ packs:
     cells: 4S
     weight: 70 g
 `,
-});
+};

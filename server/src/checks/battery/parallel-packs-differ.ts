@@ -27,6 +27,9 @@ export default check({
       message: `This pack is ${cellsOf(cells.value.series)}, \`${first.name}\` is ${cellsOf(other.value.series)}, and your bench charges packs side by side. Joined on one board they burn. Charge the two sizes apart.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -53,4 +56,4 @@ dryfit: bench
 charger:
   parallel-board: yes
 `,
-});
+};

@@ -31,6 +31,9 @@ export default check({
         : [],
     );
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -45,4 +48,4 @@ parts:
   flight-controller:
     mount: 20x20 M2
 `,
-});
+};

@@ -26,6 +26,9 @@ export default check({
         : [],
     );
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -40,4 +43,4 @@ parts:
   esc:
     burst: 60 A for 10 s
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
       message: `${craft.text} flies propellers of ${name(range[0])} to ${name(range[1])}; these have ${name(diameter)}. Its targets would mislead. Name the class that fits, or leave the line out.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -40,4 +43,4 @@ parts:
   propellers:
     size: 5.1x4.3x3
 `,
-});
+};

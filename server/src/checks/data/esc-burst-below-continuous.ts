@@ -21,6 +21,9 @@ export default check({
       message: `The ESC would give ${burst.text} for a short time and ${current.text} without end; that is the wrong way round. Put the larger figure under \`burst\`.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
     current: 45 A
     burst: 60 A for 10 s
 `,
-});
+};

@@ -26,6 +26,9 @@ export default check({
           : `There is no pack \`${pack.value}\`: this build has no packs. Add it under \`packs\`.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -44,4 +47,4 @@ packs:
 flight:
   pack: main
 `,
-});
+};

@@ -26,6 +26,9 @@ export default check({
         : [],
     );
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -48,4 +51,4 @@ parts:
   harness:
     between: esc, flight-controller
 `,
-});
+};

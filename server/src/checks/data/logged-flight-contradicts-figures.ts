@@ -37,6 +37,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -75,4 +78,4 @@ flight:
     minutes: 4.5 min
     used: 1050 mAh
 `,
-});
+};

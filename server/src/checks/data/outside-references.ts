@@ -34,6 +34,9 @@ export default check({
         };
       });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -86,4 +89,4 @@ packs:
 `,
   )
   .join('')}`,
-});
+};

@@ -31,6 +31,9 @@ export default check({
         : [];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ dryfit: build
 name: Example
 note: the bind phrase is with the club
 `,
-});
+};

@@ -39,6 +39,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -77,4 +80,4 @@ packs:
     cells: 6S
     capacity: 1300 mAh
 `,
-});
+};

@@ -32,6 +32,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -54,4 +57,4 @@ parts:
         thrust: 1480 g
         current: 32 A
 `,
-});
+};

@@ -22,6 +22,9 @@ export default check({
       message: `No row of the motor's thrust table was measured with ${size.text}. The figures come from the model. Add a row with this propeller if there is one.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -46,4 +49,4 @@ parts:
   propellers:
     size: 5.1x3.6x3
 `,
-});
+};

@@ -19,6 +19,9 @@ export default check({
       severity: far ? ('warning' as const) : ('information' as const),
       message: `${fact.text} is unusual here; ${least} to ${most} is what such parts have. Look at the unit and the digits again.`,
     })),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -33,4 +36,4 @@ packs:
   main:
     capacity: 1300 mAh
 `,
-});
+};

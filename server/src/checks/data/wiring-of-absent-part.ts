@@ -25,6 +25,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -47,4 +50,4 @@ wiring:
   receiver:
     serial: uart2
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
       'error',
       (reading) => `Do not plug this cable in: ${pairsInWords(reading, 5)}. The boards would be destroyed.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Battery on a motor contact
@@ -60,4 +63,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
       (reading) =>
         `Do not plug this cable in: plus and minus arrive exchanged: ${pairsInWords(reading, 3)}. The flight controller would burn.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Two contacts exchanged
@@ -61,4 +64,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

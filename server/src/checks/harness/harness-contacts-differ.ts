@@ -36,6 +36,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Ten and eight
@@ -60,4 +63,4 @@ parts:
   harness:
     contacts: 8
 `,
-});
+};

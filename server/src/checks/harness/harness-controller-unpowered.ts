@@ -24,6 +24,9 @@ export default check({
       (reading) =>
         `The battery contact of the flight controller gets no battery: ${pairsInWords(reading, 3)}. It would stay dark, and with a second supply the ESC takes damage.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: No battery contact on the ESC
@@ -60,4 +63,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
       (reading) =>
         `Do not plug this cable in: the battery arrives, ground does not: ${pairsInWords(reading, 3)}. The current would return through a signal pin.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Ground at the other end
@@ -61,4 +64,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

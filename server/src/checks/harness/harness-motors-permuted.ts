@@ -28,6 +28,9 @@ export default check({
         `The motors arrive in the order ${reading.remap?.join('-') ?? 'of another board'}; everything else is right. Set that order in the firmware, propellers off, and write it down as \`motor-map\` under \`setup\`; or re-pin.`,
     );
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Motors backwards
@@ -66,4 +69,4 @@ parts:
 setup:
   motor-map: 4-3-2-1
 `,
-});
+};

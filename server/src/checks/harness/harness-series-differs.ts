@@ -42,6 +42,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Two pitches
@@ -69,4 +72,4 @@ parts:
     series: GH 1.25
     second-series: SH 1.0
 `,
-});
+};

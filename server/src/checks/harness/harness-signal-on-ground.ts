@@ -24,6 +24,9 @@ export default check({
       (reading) =>
         `The cable ties a signal to ground: ${pairsInWords(reading, 3)}. That channel is dead and its pin is stressed.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Second ground in the way
@@ -60,4 +63,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

@@ -23,6 +23,9 @@ export default check({
       'warning',
       (reading) => `Supply and ground are right, but signals are mixed up: ${pairsInWords(reading, 2)}.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Signals in another order
@@ -59,4 +62,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

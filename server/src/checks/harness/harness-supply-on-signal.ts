@@ -24,6 +24,9 @@ export default check({
       (reading) =>
         `The cable joins a supply rail to something else: ${pairsInWords(reading, 3)}. One plug-in may damage a board.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Five volts on the telemetry input
@@ -60,4 +63,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

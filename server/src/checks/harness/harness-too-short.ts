@@ -22,6 +22,9 @@ export default check({
       message: `The cable is ${millimetres(length.value)} long for a way of ${millimetres(distance.value)}. It is under tension and comes out in a crash. Use one of ${wanted} or more.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -38,4 +41,4 @@ parts:
     length: 55 mm
     distance: 40 mm
 `,
-});
+};

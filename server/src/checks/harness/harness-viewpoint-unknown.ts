@@ -38,6 +38,9 @@ export default check({
       message: `The two pin lists may count from different ends.${assumed ? ' The cable is not described either.' : ''} Read as written ${says(reading)}. With one of them counted from the other end ${says(mirrored)}. Say \`counted-from: marked pin\` on both sockets once you know, and measure before you plug in.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Two drawings, no pin 1
@@ -72,4 +75,4 @@ parts:
   harness:
     type: crossed
 `,
-});
+};

@@ -23,6 +23,9 @@ export default check({
       'information',
       (reading) => `Not every contact finds its like: ${pairsInWords(reading, 1)}.`,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: No current sensor
@@ -59,4 +62,4 @@ parts:
   harness:
     type: straight
 `,
-});
+};

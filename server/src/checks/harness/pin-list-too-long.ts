@@ -68,6 +68,9 @@ export default check({
       return found;
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -85,4 +88,4 @@ parts:
       contacts: 4
       pins: { 1: VBAT, 2: GND, 3: GND, 4: M1 }
 `,
-});
+};

@@ -22,6 +22,9 @@ export default check({
       message: `${moves} contacts of this cable have to be moved, and your bench has no needle for that. Get one of 0.5 mm and a spare lead: the tongues stand one or two extractions.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -62,4 +65,4 @@ dryfit: bench
 tools:
   pin-needle: no
 `,
-});
+};

@@ -30,6 +30,9 @@ export default check({
       message: `The plug of the satellite receiver, ${there} contacts of ${gps.text}, also fits the video socket, which carries ${video.text}. Plugged in there it burns. Mark the sockets, or give it another plug.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -58,4 +61,4 @@ parts:
       series: SH 1.0
       contacts: 4
 `,
-});
+};

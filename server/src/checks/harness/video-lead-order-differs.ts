@@ -33,6 +33,9 @@ export default check({
       message: `Plugged straight in, ${trouble.words}.${trouble.sure ? '' : ' That is how the lists read; they do not both say `counted-from: marked pin`.'} Move the contacts of the lead, or use the lead made for this board, and measure before power.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ parts:
       counted-from: marked pin
       pins: { 1: 9V, 2: GND, 3: RX, 4: TX }
 `,
-});
+};

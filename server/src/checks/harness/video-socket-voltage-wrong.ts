@@ -40,6 +40,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -64,4 +67,4 @@ parts:
     socket:
       series: SH 1.0
 `,
-});
+};

@@ -27,6 +27,9 @@ export default check({
       message: `Ready to fly with this pack the craft weighs about ${weighs} (${grams(low)} to ${most}); ${wanted} are wanted. ${over ? 'Save weight, or raise the goal.' : 'It may be just over: weigh the parts that are only estimated.'}`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -53,4 +56,4 @@ packs:
 goals:
   weight: 540 g
 `,
-});
+};

@@ -29,6 +29,9 @@ export default check({
       message: `The scale says ${grams(scale.value)}, the parts make ${grams(sum)} (${grams(low)} to ${grams(high)}). ${scale.value > sum ? 'Something is missing in the list' : 'A part is listed too heavy'}, or a weight is wrong. Add or correct it.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ packs:
 flight:
   weighed: 520 g
 `,
-});
+};

@@ -30,6 +30,9 @@ export default check({
       message: `${open.length === 1 ? 'One part has' : `${open.length} parts have`} no weight (${names.join(', ')}${open.length > 4 ? ' and more' : ''}); usual ones of ${grams(sum)} together were taken, ${percent(sum / ready.value)} of the craft. It weighs ${grams(ready.low)} to ${grams(ready.high)}. Weigh them to narrow that.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: «No weights»
@@ -57,4 +60,4 @@ packs:
     cells: 6S
     weight: 200 g
 `,
-});
+};

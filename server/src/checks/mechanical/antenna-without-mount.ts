@@ -24,6 +24,9 @@ export default check({
       message: `An antenna with ${plug.text} wants ${threaded ? 'a hole of 6.5 mm or a printed holder' : 'a tube, a tie or a printed holder'}; the frame has ${places.text}. Add a printed holder (an adapter of type \`printed mount\`), or take another antenna.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ parts:
   video-antenna:
     plug: MMCX
 `,
-});
+};

@@ -46,6 +46,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -60,4 +63,4 @@ parts:
   flight-controller:
     mount: 30.5x30.5 M3
 `,
-});
+};

@@ -38,6 +38,9 @@ export default check({
       fixes: [write(set, `${angle} deg`)],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -56,4 +59,4 @@ parts:
 setup:
   board-rotation: 270 deg
 `,
-});
+};

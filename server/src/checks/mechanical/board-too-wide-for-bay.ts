@@ -38,6 +38,9 @@ export default check({
       ...(craft.roles.esc?.type?.value === 'single' ? [] : one('ESC', esc)),
     ];
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -56,4 +59,4 @@ parts:
   esc:
     outside: 40x45x7 mm
 `,
-});
+};

@@ -30,6 +30,9 @@ export default check({
           : `The flight controller has ${names[0]} holes, the ESC ${names[1]}; they cannot share screws. Take boards of one pattern, put one into a second bay (\`rear-mounts\` of the frame), or add an adapter plate.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Two sizes of board
@@ -53,4 +56,4 @@ parts:
     type: 4-in-1
     mount: 30.5x30.5 M3
 `,
-});
+};

@@ -22,6 +22,9 @@ export default check({
       message: `The camera is ${millimetres(width.value)} wide, the cage takes ${cage.text}. It does not go in. Use a camera of ${millimetres(Math.max(...widths))} or narrower, or a frame with a wider cage.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Wide camera
@@ -40,4 +43,4 @@ parts:
   camera:
     width: 22 mm
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
       message: `The camera is ${millimetres(width.value)} wide, the cage ${millimetres(Math.min(...wider))}. Add brackets between the two (an adapter of type \`camera bracket\`), or take a camera as wide as the cage.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -45,4 +48,4 @@ parts:
     sides:
       type: camera bracket
 `,
-});
+};

@@ -16,6 +16,9 @@ export default check({
   // Single ESCs lie on the arms; the ESC of an all-in-one board has no holes of its own.
   when: (craft) => craft.boards !== 'all-in-one' && craft.roles.esc?.type?.value !== 'single',
   judge: ({ board, frame, grommets }, craft) => boardOnFrame(craft, 'ESC', board, frame, grommets?.value),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: ESC too small for the holes
@@ -41,4 +44,4 @@ parts:
       takes: 20x20
       gives: 30.5x30.5
 `,
-});
+};

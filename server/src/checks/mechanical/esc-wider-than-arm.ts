@@ -23,6 +23,9 @@ export default check({
       message: `The ESC is ${millimetres(wide)} wide, the arm ${millimetres(arm.value)}: it stands out by ${millimetres((wide - arm.value) / 2)} on each side and is hit first. A narrower one, or a four-in-one board in the middle, is safer.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ parts:
     type: single
     outside: 18x32x6 mm
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
         'The flight controller has no soft grommets. Vibration reaches the gyro, and motors run hot. Add grommets and tighten the nuts only until they begin to bulge.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ parts:
   propellers:
     size: 2.5x1.9x3
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
       frame,
       grommets?.value,
     ),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Board between the holes
@@ -39,4 +42,4 @@ parts:
   flight-controller:
     mount: 30x30 M3
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
         'The frame has no place for the satellite receiver. Add a printed holder (an adapter of type `printed mount`) with a view of the sky, at least 50 mm from the video antenna and the battery lead.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ parts:
     tail:
       type: printed mount
 `,
-});
+};

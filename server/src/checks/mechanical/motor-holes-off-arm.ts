@@ -22,6 +22,9 @@ export default check({
       message: `The motor is ${motor.text}, the arms are drilled ${arms.text}.${half} Use a motor with the arms' pattern, or other arms.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Small motor on big arms
@@ -40,4 +43,4 @@ parts:
   motors:
     mount: 16x19 M3
 `,
-});
+};

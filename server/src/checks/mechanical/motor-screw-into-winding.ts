@@ -43,6 +43,9 @@ export default check({
       fixes: better === undefined ? [] : screwFix(screw, better),
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Screw too long
@@ -65,4 +68,4 @@ parts:
     thread-depth: 4 mm
     screws: M3x10 button
 `,
-});
+};

@@ -31,6 +31,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Screws of the frame kit
@@ -47,4 +50,4 @@ parts:
     mount: 12x12 M2
     screws: M2x8 button
 `,
-});
+};

@@ -41,6 +41,9 @@ export default check({
       fixes: better === undefined ? [] : screwFix(screw, better),
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Screw too short
@@ -61,4 +64,4 @@ parts:
     mount: 16x16 M3
     screws: M3x8 button
 `,
-});
+};

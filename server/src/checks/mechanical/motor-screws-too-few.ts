@@ -35,6 +35,9 @@ export default check({
       fixes: [write(bag.count, String(wanted))],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -51,4 +54,4 @@ parts:
     mount: 3 holes on 6.6 mm M1.4
     screws-each: 3
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
       message: `The motor wires are ${long} long; from the motor to the board in the middle it is about ${wanted}. Lengthen them with the same gauge, or take motors with longer wires.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -46,4 +49,4 @@ parts:
   esc:
     type: 4-in-1
 `,
-});
+};

@@ -23,6 +23,9 @@ export default check({
       message: `The pack is ${millimetres(wide)} wide, the plate ${millimetres(room)}: it hangs over by ${millimetres((wide - room) / 2)} on each side. It turns under the strap and comes near the propellers. Use a narrower pack or a wider plate.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -43,4 +46,4 @@ packs:
   main:
     outside: 75x45x38 mm
 `,
-});
+};

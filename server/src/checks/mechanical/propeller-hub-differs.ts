@@ -52,6 +52,9 @@ export default check({
       message: `The propeller is made for ${held(hub)}, the motor has ${held(motor)}. It does not sit. Use the propeller with the hub for this motor; do not drill it.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: One millimetre bore
@@ -72,4 +75,4 @@ parts:
     size: 5.1x3.6x3
     bore: 5 mm
 `,
-});
+};

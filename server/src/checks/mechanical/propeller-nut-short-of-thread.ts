@@ -26,6 +26,9 @@ export default check({
       message: `A hub of ${millimetres(hub.value)} leaves ${apart(millimetres, left, 5e-3)[0]} of the ${millimetres(shaft.value)} shaft; an M5 lock nut is 5 mm high. Its ring does not hold. Use a thinner hub, a flat nut, or a longer shaft.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -46,4 +49,4 @@ parts:
   propellers:
     hub-thickness: 9 mm
 `,
-});
+};

@@ -38,6 +38,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Propeller rubs
@@ -56,4 +59,4 @@ parts:
   propellers:
     size: 40 mm, 3 blades
 `,
-});
+};

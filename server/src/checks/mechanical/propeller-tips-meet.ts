@@ -29,6 +29,9 @@ export default check({
       message: `${room < 0 ? `Two ${flown} propellers overlap by ${millimetres(-room)}` : `Between two ${flown} propellers remain ${millimetres(room)}`}: neighbouring motors are ${millimetres(axes)} apart.${ground} ${touching ? 'They strike one another.' : 'Arms flex by that much.'} Use propellers of at most ${most}, or a larger frame.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Overlapping by a hair
@@ -49,4 +52,4 @@ parts:
   propellers:
     size: 5.1x3.6x3
 `,
-});
+};

@@ -38,6 +38,9 @@ export default check({
       message: `Propellers of ${flown} on a frame that takes up to ${most}.${room} Use ${most} propellers, or measure the gap to body, battery and one another before the first flight.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Six inch on a five inch frame
@@ -56,4 +59,4 @@ parts:
   propellers:
     size: 5.1x3.6x3
 `,
-});
+};

@@ -19,6 +19,9 @@ export default check({
       message: `The receiver's antenna lies along a ${material.text} plate, which screens it. The link fades on one side. Lead it away from the plate in a tube or on a tie.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
   receiver-antenna:
     along-carbon: yes
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
         "The frame has no place for the receiver's antenna. Add a printed holder (an adapter of type `printed mount`), or tie it to an arm where no propeller reaches it.",
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -38,4 +41,4 @@ parts:
   receiver-antenna:
     band: 2.4 GHz
 `,
-});
+};

@@ -50,6 +50,9 @@ export default check({
     };
     return [...one('flight controller', controller, soft?.value), ...one('ESC', esc, escSoft?.value)];
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -68,4 +71,4 @@ parts:
   flight-controller:
     hole: 3 mm
 `,
-});
+};

@@ -27,6 +27,9 @@ export default check({
       message: `The boards stand ${millimetres(tall)} high with the gap between them; with 3 mm below and 2 mm above that wants ${wants}, and the frame gives ${gives}. ${over ? 'They do not fit.' : 'Plugs and solder joints may touch the plates.'} Use longer standoffs or flatter boards.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -53,4 +56,4 @@ parts:
     esc:
       mount: 30.5x30.5 M3
 `,
-});
+};

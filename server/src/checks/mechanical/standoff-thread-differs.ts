@@ -25,6 +25,9 @@ export default check({
       message: `The standoffs are ${standoffs.text}, the frame's screws ${screws.text}. They do not go together. Add ${standoffs.text} screws (a fastener for \`frame\`), or other standoffs.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ parts:
     standoff-thread: M3
     frame-screws: M3x8 button
 `,
-});
+};

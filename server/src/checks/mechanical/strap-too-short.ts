@@ -27,6 +27,9 @@ export default check({
       message: `A ${millimetres(strap.value)} strap leaves ${millimetres(left)} after going once round this pack; plate and pad take some of that. ${short ? 'It hardly closes.' : 'It closes with little to spare.'} Use one of ${millimetres(Math.ceil((round + 60e-3) / 10e-3) * 10e-3)} or more.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -47,4 +50,4 @@ packs:
   main:
     outside: 75x38x45 mm
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
       message: `The strap is ${millimetres(strap.value)} wide, the slots of the frame ${millimetres(slots.value)}. It goes through only folded. Use a ${millimetres(slots.value)} strap.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -39,4 +42,4 @@ parts:
   strap:
     width: 20 mm
 `,
-});
+};

@@ -31,6 +31,9 @@ export default check({
       message: `The video transmitter has ${own} holes, the frame offers ${offered}. ${sticky ? 'It cannot be fixed.' : 'It can only be stuck on, if its maker allows that (`adhesive: yes`).'} Use a unit with a pattern of the frame, or add a plate.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -53,4 +56,4 @@ parts:
     mount: 25.5x25.5 M2, 20x20 M2
     adhesive: no
 `,
-});
+};

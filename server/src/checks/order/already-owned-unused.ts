@@ -38,6 +38,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -89,4 +92,4 @@ shops:
       lead-a:
         - price: 4
 `,
-});
+};

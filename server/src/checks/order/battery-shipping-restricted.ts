@@ -25,6 +25,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -63,4 +66,4 @@ shops:
       pack-a:
         - price: 30
 `,
-});
+};

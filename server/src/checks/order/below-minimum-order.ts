@@ -28,6 +28,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -66,4 +69,4 @@ shops:
       motor-a:
         - price: 20
 `,
-});
+};

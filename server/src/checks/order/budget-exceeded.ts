@@ -23,6 +23,9 @@ export default check({
       message: `The goods alone cost at least ${money(least, own.currency)}, each part where it is cheapest and shipping not counted${missing > 0 ? `, and ${missing} parts have no price yet` : ''}; the budget is ${budget.text}. Take cheaper parts, mark what you own, or raise it; \`dryfit order\` tells the exact sum.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ shops:
       motor-a:
         - price: 15.90
 `,
-});
+};

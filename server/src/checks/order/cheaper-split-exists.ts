@@ -25,6 +25,9 @@ export default check({
       message: `These parts as bought here cost ${money(said.priced.total, own.currency)} with shipping; ${plainMoney(said.better.total)} is possible from ${shopsOf(said.better.shops.length)}. \`dryfit order\` finds the cheapest split and proves it.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -83,4 +86,4 @@ shops:
       motor-a:
         - price: 16
 `,
-});
+};

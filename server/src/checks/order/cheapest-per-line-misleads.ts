@@ -24,6 +24,9 @@ export default check({
       message: `Each part is where it is cheapest, yet the order is at least ${money(saved, own.currency)} too dear because of what ${shopsOf(said.priced.shops.length)} take for sending: ${plainMoney(said.priced.total)} instead of ${plainMoney(said.better.total)}. \`dryfit order\` finds the cheapest split.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -82,4 +85,4 @@ shops:
       motor-a:
         - price: 18.50
 `,
-});
+};

@@ -33,6 +33,9 @@ export default check({
       message: `Prices of ${bare.from!.value} are without tax, those of ${taxed.from!.value} with it, and no tax is known for the former. Add its region and the tax under \`customs:\`.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -93,4 +96,4 @@ shops:
       motor-a:
         - price: 16
 `,
-});
+};

@@ -33,6 +33,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -79,4 +82,4 @@ shops:
       motor-a:
         - price: 16
 `,
-});
+};

@@ -29,6 +29,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -67,4 +70,4 @@ shops:
       motor-a:
         - price: 20
 `,
-});
+};

@@ -27,6 +27,9 @@ export default check({
       message: `${late.map((one) => `\`${one.need.part}\``).join(', ')} from ${late[0]!.need.from!.value} come about ${wait} days after everything else. Order there first; customs and weekends make a week more or less.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -85,4 +88,4 @@ shops:
       motor-a:
         - price: 16
 `,
-});
+};

@@ -44,6 +44,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -82,4 +85,4 @@ shops:
         - price: 20
           stock: 4
 `,
-});
+};

@@ -35,6 +35,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -75,4 +78,4 @@ shops:
         - price: 20
           seen: 2026-11-10
 `,
-});
+};

@@ -42,6 +42,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -58,4 +61,4 @@ parts:
     plug: XT60
     wire: 12 AWG
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
       message: `Here a pack of \`${need!.part}\` holds ${pieces.value}; ${other.shop.shop.id} sells packs of ${other.offer.pack}. One of them is misread: an order counts by the shop's. Look at the listing again.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -63,4 +66,4 @@ shops:
         - pack: 4
           price: 3.60
 `,
-});
+};

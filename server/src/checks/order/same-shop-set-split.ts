@@ -21,6 +21,9 @@ export default check({
       message: `Flight controller and ESC come from two shops, so the cable between them is yours to check: \`dryfit harness\`. Bought as a set it is usually right.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -77,4 +80,4 @@ shops:
       esc-a:
         - price: 58
 `,
-});
+};

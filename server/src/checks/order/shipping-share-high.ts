@@ -28,6 +28,9 @@ export default check({
       message: `Shipping is ${paid} of this order: ${plainMoney(priced.shipping)} for goods of ${money(priced.goods, order.value.order.currency)}; ${usual} is the most that is usual. Buy from fewer shops or order with a friend; \`dryfit order\` finds the cheapest split.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -64,4 +67,4 @@ shops:
       motor-a:
         - price: 20.00
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
       message: `Only one shop has ${named.join(', ')}${lone.length > named.length ? ` and ${lone.length - named.length} more` : ''}. Note a second choice that fits, for the day it is sold out.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -73,4 +76,4 @@ shops:
       motor-a:
         - price: 16
 `,
-});
+};

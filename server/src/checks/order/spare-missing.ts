@@ -25,6 +25,9 @@ export default check({
       message: `Crashes bend bells and break propellers, and a spare bought later is a parcel of its own. Order ${wanted}: \`spares:\` in the part.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -60,4 +63,4 @@ shops:
       motor-a:
         - price: 20
 `,
-});
+};

@@ -22,6 +22,9 @@ export default check({
       message: `As bought here the order comes in ${count} parcels; ${parcels.value} are wanted at most. \`dryfit order --shops-at-most ${Math.max(1, parcels.value)}\` tells what fewer shops cost.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -84,4 +87,4 @@ shops:
       motor-a:
         - price: 16
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
   },
   when: isWired('action-camera'),
   judge: (facts, craft, pack) => fedVerdict('action camera', 'action-camera', facts, craft, pack),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ wiring:
   action-camera:
     power: 5V
 `,
-});
+};

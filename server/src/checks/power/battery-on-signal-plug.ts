@@ -44,6 +44,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -62,4 +65,4 @@ parts:
       series: PH 2.0
       pins: { 1: VBAT, 2: GND }
 `,
-});
+};

@@ -46,6 +46,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -78,4 +81,4 @@ packs:
     cells: 6S
     capacity: 1300 mAh
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
   },
   when: isWired('buzzer'),
   judge: (facts, craft, pack) => fedVerdict('buzzer', 'buzzer', facts, craft, pack),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ wiring:
   buzzer:
     power: 5V
 `,
-});
+};

@@ -27,6 +27,9 @@ export default check({
       message: `The camera draws ${draws} from the transmitter, which gives ${gets}. Feed it from the flight controller.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ wiring:
   camera:
     power: video-transmitter 5V
 `,
-});
+};

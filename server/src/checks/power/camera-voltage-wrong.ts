@@ -21,6 +21,9 @@ export default check({
   },
   when: isWired('camera'),
   judge: (facts, craft, pack) => fedVerdict('camera', 'camera', facts, craft, pack),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ wiring:
   camera:
     power: 5V
 `,
-});
+};

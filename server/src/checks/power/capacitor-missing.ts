@@ -30,6 +30,9 @@ export default check({
       message: `The ESC comes without a capacitor and none is listed. On ${cellsOf(cells.value.series)} braking spikes and motor noise reach everything. Add a \`capacitor\`: 470 to 1000 uF, ${rating}, low-ESR, with short legs at the battery pads.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -50,4 +53,4 @@ packs:
   main:
     cells: 6S
 `,
-});
+};

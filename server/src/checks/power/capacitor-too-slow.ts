@@ -29,6 +29,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -44,4 +47,4 @@ parts:
     leads: 20 mm
     low-esr: yes
 `,
-});
+};

@@ -39,6 +39,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ packs:
   main:
     cells: 6S
 `,
-});
+};

@@ -34,6 +34,9 @@ export default check({
       fixes: set ? [write(set, esc.text)] : [],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -52,4 +55,4 @@ parts:
 setup:
   sensor-scale: 170
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
       }));
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -48,4 +51,4 @@ parts:
   receiver:
     current: 100 mA
 `,
-});
+};

@@ -66,6 +66,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Small ESC
@@ -106,4 +109,4 @@ packs:
     capacity: 1300 mAh
     chemistry: LiPo
 `,
-});
+};

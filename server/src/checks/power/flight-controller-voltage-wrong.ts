@@ -20,6 +20,9 @@ export default check({
     return !input || input.cells !== undefined || input.most > 6;
   },
   judge: (facts) => packOnInput('flight controller', facts),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Six cells into a four cell board
@@ -41,4 +44,4 @@ packs:
     cells: 6S
     chemistry: LiPo
 `,
-});
+};

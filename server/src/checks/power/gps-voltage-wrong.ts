@@ -21,6 +21,9 @@ export default check({
   },
   when: isWired('gps'),
   judge: (facts, craft, pack) => fedVerdict('satellite receiver', 'gps', facts, craft, pack),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ wiring:
   gps:
     power: 5V
 `,
-});
+};

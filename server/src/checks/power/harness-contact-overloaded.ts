@@ -34,6 +34,9 @@ export default check({
       message: `The rails are asked for ${watts(rails.value.watts)}, which at landing is ${taken} through ${joined === 1 ? 'one contact' : `each of ${joined} contacts`} made for ${made}. Run a wire of its own to the flight controller, or use a plug with more battery contacts.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -84,4 +87,4 @@ packs:
   main:
     cells: 4S
 `,
-});
+};

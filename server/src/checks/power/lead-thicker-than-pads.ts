@@ -19,6 +19,9 @@ export default check({
       message: `The lead is ${wire.text}, the battery pads of the ESC take up to ${pads.text}. A wire wider than its pad levers it off. Use ${pads.text}.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
   battery-lead:
     wire: 12 AWG
 `,
-});
+};

@@ -40,6 +40,9 @@ export default check({
       message: `The craft draws about ${amperes(mean)} on average; a ${wire.text} lead carries about ${amperes(carries)} without getting hot. Use ${better} AWG.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -72,4 +75,4 @@ packs:
     cells: 6S
     capacity: 1300 mAh
 `,
-});
+};

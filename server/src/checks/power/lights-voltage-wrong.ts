@@ -21,6 +21,9 @@ export default check({
   },
   when: isWired('lights'),
   judge: (facts, craft, pack) => fedVerdict('light strip', 'lights', facts, craft, pack),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ wiring:
   lights:
     power: 5V
 `,
-});
+};

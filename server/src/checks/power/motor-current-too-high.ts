@@ -29,6 +29,9 @@ export default check({
       message: `The motor may draw ${allowed}${rating.value.duration ? ` for ${rating.value.duration} s` : ''}; the model gives about ${drawing} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ packs:
     cells: 6S
     capacity: 1300 mAh
 `,
-});
+};

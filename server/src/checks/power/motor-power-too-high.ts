@@ -27,6 +27,9 @@ export default check({
       message: `The motor may take ${allowed}; the model gives about ${drawn} at full throttle with this propeller and pack. It overheats in long punches. Use a flatter propeller, fewer cells, or limit the throttle.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -57,4 +60,4 @@ packs:
     cells: 6S
     capacity: 1300 mAh
 `,
-});
+};

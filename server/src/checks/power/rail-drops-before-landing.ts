@@ -36,6 +36,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -66,4 +69,4 @@ packs:
   main:
     cells: 4S
 `,
-});
+};

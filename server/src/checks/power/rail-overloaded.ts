@@ -45,6 +45,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -71,4 +74,4 @@ parts:
     current-each: 55 mA
     supply: 5 V
 `,
-});
+};

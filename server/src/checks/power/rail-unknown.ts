@@ -23,6 +23,9 @@ export default check({
       };
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -51,4 +54,4 @@ wiring:
   video-transmitter:
     power: 9V
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
   },
   when: isWired('receiver'),
   judge: (facts, craft, pack) => fedVerdict('receiver', 'receiver', facts, craft, pack),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ wiring:
   receiver:
     power: 5V
 `,
-});
+};

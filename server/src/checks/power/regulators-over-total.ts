@@ -21,6 +21,9 @@ export default check({
       message: `All rails together are asked for ${asked}; the board gives ${gives} in total. Feed the largest device from somewhere else.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -47,4 +50,4 @@ parts:
     draw: 16 W
     supply: 7 V - 26 V
 `,
-});
+};

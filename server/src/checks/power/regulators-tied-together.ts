@@ -30,6 +30,9 @@ export default check({
       message: `The cable ties the ${name} of the ESC to the ${name} of the flight controller, which has a regulator of its own. The two fight until one burns. Take the wire of contact ${tied.esc} out of the plug and insulate it.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -68,4 +71,4 @@ parts:
   harness:
     wires: { 1: 1, 2: 2, 4: 4 }
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
   },
   when: isWired('remote-id'),
   judge: (facts, craft, pack) => fedVerdict('identification module', 'remote-id', facts, craft, pack),
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ wiring:
   remote-id:
     power: 5V
 `,
-});
+};

@@ -29,6 +29,9 @@ export default check({
       ];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -49,4 +52,4 @@ wiring:
   video-transmitter:
     power: 9V
 `,
-});
+};

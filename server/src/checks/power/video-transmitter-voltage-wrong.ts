@@ -20,6 +20,9 @@ export default check({
     if (isFedByBattery(craft, 'video-transmitter')) return packOnInput('video transmitter', facts);
     return railOnDevice('video transmitter', feedOf(craft, 'video-transmitter', pack), facts.input);
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Transmitter on the battery
@@ -46,4 +49,4 @@ wiring:
   video-transmitter:
     power: 9V
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
         'Nothing on this craft measures the battery voltage. Packs get flown empty and are ruined. Connect a battery wire to a board that measures it, or use an ESC with telemetry.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -36,4 +39,4 @@ parts:
   esc:
     telemetry: yes
 `,
-});
+};

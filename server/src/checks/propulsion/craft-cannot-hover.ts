@@ -26,6 +26,9 @@ export default check({
       message: `Full throttle on a full pack lifts about ${lifts} times the weight of ${grams(weight)}${lift < 1.5 ? `; ${wanted} times is the least that can be flown` : ''}. ${lift < 1 ? 'It does not leave the ground.' : 'It can hardly climb or brake.'} Use larger propellers or motors, more cells, or carry less.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -58,4 +61,4 @@ packs:
     cells: 4S
     capacity: 850 mAh
 `,
-});
+};

@@ -29,6 +29,9 @@ export default check({
       message: `Hovering, cruising and punching make ${percent(sum)} of the flight. The flight time is worked out from them. Let them add up to 100 %.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -45,4 +48,4 @@ flight:
   cruise: 60 %
   punch: 10 %
 `,
-});
+};

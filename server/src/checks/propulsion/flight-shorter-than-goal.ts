@@ -30,6 +30,9 @@ export default check({
       message: `As it is flown this pack lasts about ${lasts}, up to ${most}; ${goalSaid} are wanted. A larger pack helps as long as its weight does not eat the gain; a flatter propeller and less weight help always.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -64,4 +67,4 @@ packs:
 goals:
   minutes: 2 min
 `,
-});
+};

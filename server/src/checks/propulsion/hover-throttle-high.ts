@@ -27,6 +27,9 @@ export default check({
       message: `The craft hovers at about ${needed} throttle (typically from ${percent(low)} on); ${reserved} is the most that leaves a reserve for wind and turns. Save weight, or use more propeller, motor or cells.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -59,4 +62,4 @@ packs:
     cells: 4S
     capacity: 850 mAh
 `,
-});
+};

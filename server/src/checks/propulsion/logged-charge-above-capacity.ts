@@ -22,6 +22,9 @@ export default check({
       message: `${used.text} were charged back into a pack of ${capacity.text}. It was flown below empty, or the figure belongs to another pack. Land earlier, or correct it.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ flight:
   logged:
     used: 1050 mAh
 `,
-});
+};

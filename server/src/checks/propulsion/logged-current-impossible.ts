@@ -35,6 +35,9 @@ export default check({
       message: `A mean of ${logged.text} is at most ${has}; to hold this weight with these propellers takes ${wants} even without any loss, ${apart(amperes, least / full.value, logged.value)[0]}. The current sensor reads too low, or the weight is wrong. Correct its scale by what is charged back.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -67,4 +70,4 @@ flight:
   logged:
     current: 14 A
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
       fixes: [write(count, String(carried))],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ parts:
   motors:
     count: 6
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
       return { message: 'Square-tipped duct propellers on an open frame are noisy and draw more. Use tapered ones.' };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -46,4 +49,4 @@ parts:
   propellers:
     style: duct
 `,
-});
+};

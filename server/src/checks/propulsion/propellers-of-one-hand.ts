@@ -19,6 +19,9 @@ export default check({
       message: `All propellers turn ${hand.text}; half of the motors turn the other way. The craft would flip. Use a set of both hands.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -33,4 +36,4 @@ parts:
   propellers:
     rotation: set of both
 `,
-});
+};

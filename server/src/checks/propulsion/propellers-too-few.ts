@@ -21,6 +21,9 @@ export default check({
       fixes: [write(count, String(motors))],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -40,4 +43,4 @@ parts:
     count: 4
     spares: 12
 `,
-});
+};

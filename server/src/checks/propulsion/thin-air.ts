@@ -25,6 +25,9 @@ export default check({
       message: `The air at the flying place has ${percent(share)} of its density at sea level, and thrust falls with it. The figures on the card are for that air; plan more reserve.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ name: Example
 flight:
   altitude: 500 m
 `,
-});
+};

@@ -31,6 +31,9 @@ export default check({
       message: `Full throttle on a full pack lifts about ${lifts} times the weight of ${grams(weight)} (typically up to ${most}); ${craft.text} wants ${wanted} at least, and usually flies ${ratio(target.usual[0])} to ${ratio(target.usual[1])}. Carry less, or use more cells, motor or propeller.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -65,4 +68,4 @@ packs:
     cells: 6S
     capacity: 1300 mAh
 `,
-});
+};

@@ -25,6 +25,9 @@ export default check({
       message: `At full throttle the propeller tips reach about ${tips} of the speed of sound. From ${fine} on they make noise instead of thrust. Use lower Kv, fewer cells or smaller propellers, or limit the throttle.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -54,4 +57,4 @@ packs:
     cells: 6S
     capacity: 1300 mAh
 `,
-});
+};

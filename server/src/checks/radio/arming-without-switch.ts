@@ -20,6 +20,9 @@ export default check({
         'Arming has no switch of its own. Motors start by accident, in hands and in the car. Put it on a switch, safe when it is let go.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -32,4 +35,4 @@ name: Example
 setup:
   arm-switch: yes
 `,
-});
+};

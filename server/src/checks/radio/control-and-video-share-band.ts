@@ -32,6 +32,9 @@ export default check({
       message: `The picture is sent on ${megahertz(hertz)}, in the band of the radio control (${receiver.text}). It drowns the receiver next to it. Use another band for one of them.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -50,4 +53,4 @@ parts:
   video-transmitter:
     channel: 5740 MHz
 `,
-});
+};

@@ -33,6 +33,9 @@ export default check({
       };
     return undefined;
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -48,4 +51,4 @@ parts:
 setup:
   failsafe: drop
 `,
-});
+};

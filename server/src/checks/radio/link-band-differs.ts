@@ -18,6 +18,9 @@ export default check({
       message: `The receiver works on ${receiver.text}; your radio sends on ${radio.text}. They never hear one another. Use a receiver for ${radio.text}.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Wrong band
@@ -40,4 +43,4 @@ dryfit: bench
 radio:
   band: 2.4 GHz
 `,
-});
+};

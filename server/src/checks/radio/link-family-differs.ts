@@ -18,6 +18,9 @@ export default check({
       message: `The receiver hears ${receiver.text}; your radio sends ${radio.text}. They will not bind. Use a receiver for ${radio.text}, or add a module to the radio.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Another link
@@ -40,4 +43,4 @@ dryfit: bench
 radio:
   link: farlink, openlink
 `,
-});
+};

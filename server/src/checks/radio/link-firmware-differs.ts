@@ -23,6 +23,9 @@ export default check({
       message: `The receiver runs version ${receiver.value} of the link, your radio version ${radio.value}. They will not bind. Flash both to the same major version.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -45,4 +48,4 @@ dryfit: bench
 radio:
   firmware-major: 3
 `,
-});
+};

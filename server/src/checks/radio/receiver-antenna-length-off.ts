@@ -23,6 +23,9 @@ export default check({
       message: `An arm of ${millimetres(arm.value)}; a quarter wave of ${band.text} is ${millimetres(quarter)}. It hears less than it could. Replace it, or correct the length that is written.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -39,4 +42,4 @@ parts:
     band: 2.4 GHz
     arm-length: 30 mm
 `,
-});
+};

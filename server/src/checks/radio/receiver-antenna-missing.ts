@@ -21,6 +21,9 @@ export default check({
       message: `The receiver comes without antenna, and none is listed. The link would reach a few metres. Add a \`receiver-antenna\` with ${plug.text}.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
     antenna-plug: U.FL
     antenna-supplied: yes
 `,
-});
+};

@@ -23,6 +23,9 @@ export default check({
         : `The antenna is made for ${antenna.text}, the receiver works on ${receiver.text}. Most of the range is lost. Use an antenna for that band.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -41,4 +44,4 @@ parts:
   receiver-antenna:
     band: 2.4 GHz
 `,
-});
+};

@@ -19,6 +19,9 @@ export default check({
       message: `The antenna has ${antenna.text}, the receiver ${receiver.text}. ${fit === 'open' || fit === 'crushed' ? 'The threads go on, but the contacts do not meet.' : 'They do not mate.'} Use an antenna with the receiver's plug.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
   receiver-antenna:
     plug: U.FL
 `,
-});
+};

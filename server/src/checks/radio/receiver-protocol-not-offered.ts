@@ -21,6 +21,9 @@ export default check({
       fixes: protocols.items.slice(0, 3).map((item) => write(chosen, item.value)),
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
     protocol: CRSF
     protocols: CRSF, SBUS
 `,
-});
+};

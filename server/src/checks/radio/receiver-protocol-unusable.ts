@@ -25,6 +25,9 @@ export default check({
           : 'This receiver sends all channels on one pulse wire; current firmware hardly supports that. Use one with CRSF, SBUS or another serial protocol.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -39,4 +42,4 @@ parts:
   receiver:
     protocols: PWM, SBUS
 `,
-});
+};

@@ -19,6 +19,9 @@ export default check({
         'The craft is to fly back when the link is lost, and has no satellite receiver. It cannot. Add a `gps`, or choose `drop` or `land`.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -34,4 +37,4 @@ parts:
 setup:
   failsafe: return
 `,
-});
+};

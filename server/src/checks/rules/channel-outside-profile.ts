@@ -35,6 +35,9 @@ export default check({
       fixes: near.map((name) => write(channel, name)),
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -51,4 +54,4 @@ parts:
   video-transmitter:
     channel: F1
 `,
-});
+};

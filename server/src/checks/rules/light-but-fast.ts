@@ -35,6 +35,9 @@ export default check({
       message: `At about ${weighs} the craft is below ${limitSaid}, but your profile counts a home-built craft as light only below ${light.speed} m/s; ${speed}. Then it flies far from people. ${top ? '' : 'Write the measured `top-speed` under `goals`. '}${dated(profile)}`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -63,4 +66,4 @@ packs:
 goals:
   top-speed: 18 m/s
 `,
-});
+};

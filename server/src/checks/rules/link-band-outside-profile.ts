@@ -21,6 +21,9 @@ export default check({
       message: `The radio control works on ${band.text}; your profile has ${profile.controlBands.join(', ')}. Use the version for your region. ${dated(profile)}`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
   receiver:
     band: 868 MHz
 `,
-});
+};

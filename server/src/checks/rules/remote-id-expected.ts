@@ -28,6 +28,9 @@ export default check({
       message: `Ready to fly with this pack the craft weighs about ${weighs}. Your profile expects a broadcast of its identity ${below === 'below' ? `of ${most} and more` : `above ${most}`}${from ? `, from ${from} on` : ''}. Add a \`remote-id\` module with its weight, or fly where none is expected. ${dated(profile)}`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -52,4 +55,4 @@ packs:
     cells: 4S
     weight: 80 g
 `,
-});
+};

@@ -38,6 +38,9 @@ export default check({
       fixes: lower ? [write(level, lower.text)] : [],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -58,4 +61,4 @@ parts:
   video-antenna:
     gain: 2 dBi
 `,
-});
+};

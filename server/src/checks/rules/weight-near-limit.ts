@@ -31,6 +31,9 @@ export default check({
       message: `Ready to fly with this pack the craft weighs ${apart(grams, low, limit)[0]} to ${apart(grams, high, limit)[0]}. Your profile says that ${below === 'below' ? 'from' : 'above'} ${grams(limit)} on ${changes}. Weigh it with pack, propellers and strap. ${dated(profile)}`,
     }));
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ packs:
     cells: 4S
     weight: 80 g
 `,
-});
+};

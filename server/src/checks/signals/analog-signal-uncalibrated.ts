@@ -17,6 +17,9 @@ export default check({
       message: `${signal.value} is analog: each ESC must be taught the throttle range, propellers off. DShot needs no calibration.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -29,4 +32,4 @@ name: Example
 setup:
   motor-protocol: DShot300
 `,
-});
+};

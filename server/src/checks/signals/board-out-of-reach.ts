@@ -25,6 +25,9 @@ export default check({
             'The board has no USB and every serial port with both pads is taken: it could never be set up again. Leave one free.',
         };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -48,4 +51,4 @@ parts:
   receiver:
     protocols: CRSF
 `,
-});
+};

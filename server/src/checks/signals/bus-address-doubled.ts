@@ -29,6 +29,9 @@ export default check({
         : [],
     );
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -51,4 +54,4 @@ parts:
     protocol: UBX
     barometer-address: 0x77
 `,
-});
+};

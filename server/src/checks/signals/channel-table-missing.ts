@@ -19,6 +19,9 @@ export default check({
         "Channel and power are set over one wire, and the unit's table is not at hand: the same number may mean another power. Get the table from its maker.",
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -35,4 +38,4 @@ parts:
     control: one-wire 4800
     channel-table: yes
 `,
-});
+};

@@ -21,6 +21,9 @@ export default check({
       message: `The compass is ${apart(millimetres, distance.value, 0.06)[0]} from the battery lead; below 60 mm its heading swings with the throttle. Move it, or leave the compass unused.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -39,4 +42,4 @@ parts:
     compass: yes
     from-battery-lead: 60 mm
 `,
-});
+};

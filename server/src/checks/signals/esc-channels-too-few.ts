@@ -22,6 +22,9 @@ export default check({
       message: `The ESC drives ${drives} motors; the craft has ${wanted}. Take one with a channel for each motor${type.value === 'single' ? `, or ${wanted} single ones` : ''}.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -44,4 +47,4 @@ parts:
     type: 4-in-1
     channels: 4
 `,
-});
+};

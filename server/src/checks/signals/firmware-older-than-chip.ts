@@ -22,6 +22,9 @@ export default check({
       message: `${mcu.value} runs from version 4.5 on; ${version[0]} is set. Use 4.5 or newer.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -40,4 +43,4 @@ parts:
 setup:
   firmware: open flight firmware 4.5
 `,
-});
+};

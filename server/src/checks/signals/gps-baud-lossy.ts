@@ -18,6 +18,9 @@ export default check({
       message: `The satellite receiver talks at ${baud.value} baud; losses were seen at that speed. If positions come in gaps, try 57600.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -34,4 +37,4 @@ parts:
     protocol: UBX
     baud: 57600
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
       message: `The flight controller puts out ${outputs.value} motor signals; the craft has ${wanted} motors. Take a board with ${wanted} outputs.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ parts:
   flight-controller:
     motor-outputs: 4
 `,
-});
+};

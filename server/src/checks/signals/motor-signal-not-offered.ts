@@ -33,6 +33,9 @@ export default check({
         : [],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ parts:
 setup:
   motor-protocol: DShot300
 `,
-});
+};

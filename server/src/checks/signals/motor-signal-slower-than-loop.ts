@@ -24,6 +24,9 @@ export default check({
       message: `${signal.value} with rpm data reaches about ${(most / 1000).toFixed(1)} kHz; the loop is set to ${loop.text}. Use DShot600, or a loop of ${most >= 4000 ? 4 : 2} kHz.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -46,4 +49,4 @@ setup:
   bidirectional: yes
   loop: 8 kHz
 `,
-});
+};

@@ -19,6 +19,9 @@ export default check({
       message: `The ESC understands ${esc.text}; the flight controller sends ${controller.text}. No motor would turn. Flash the ESC with firmware for one of them, or take another ESC.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -37,4 +40,4 @@ parts:
   esc:
     protocols: OneShot125, DShot300
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
       fixes: [{ title: 'Set AUTO', edits: [{ file: overlay.at.file, span: overlay.at.span, text: 'AUTO' }] }],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -38,4 +41,4 @@ parts:
 setup:
   osd-standard: PAL
 `,
-});
+};

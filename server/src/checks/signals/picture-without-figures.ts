@@ -20,6 +20,9 @@ export default check({
         'Nothing on this craft writes figures into the analog picture: no battery voltage, no time. Take a flight controller with an overlay chip, or a transmitter that has one.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -40,4 +43,4 @@ parts:
   video-transmitter:
     osd: yes
 `,
-});
+};

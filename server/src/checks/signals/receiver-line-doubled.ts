@@ -29,6 +29,9 @@ export default check({
         'The lead of the air unit brings a receiver line (SBUS) to the flight controller, which has a receiver of its own. On boards that tie both to one port neither is heard. Take that wire out and write `leave-out: SBUS` in the wiring.',
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -56,4 +59,4 @@ wiring:
   video-transmitter:
     leave-out: SBUS
 `,
-});
+};

@@ -26,6 +26,9 @@ export default check({
       fixes: [{ title: 'Switch it off', edits: [{ file: wanted.at.file, span: wanted.at.span, text: 'no' }] }],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -44,4 +47,4 @@ parts:
 setup:
   bidirectional: yes
 `,
-});
+};

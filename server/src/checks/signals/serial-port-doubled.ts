@@ -30,6 +30,9 @@ export default check({
         : [];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -66,4 +69,4 @@ wiring:
   gps:
     serial: uart2
 `,
-});
+};

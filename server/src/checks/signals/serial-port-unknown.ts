@@ -29,6 +29,9 @@ export default check({
         : [],
     );
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -55,4 +58,4 @@ wiring:
   gps:
     serial: uart1
 `,
-});
+};

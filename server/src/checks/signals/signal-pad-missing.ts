@@ -44,6 +44,9 @@ export default check({
         : [],
     );
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -64,4 +67,4 @@ parts:
   lights:
     leds: 4
 `,
-});
+};

@@ -24,6 +24,9 @@ export default check({
         fixes: moveFix(ports.value, need),
       }));
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -54,4 +57,4 @@ wiring:
   gps:
     serial: uart1
 `,
-});
+};

@@ -40,6 +40,9 @@ export default check({
       return [];
     });
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -60,4 +63,4 @@ wiring:
   gps:
     tx: rx
 `,
-});
+};

@@ -31,6 +31,9 @@ export default check({
       message: `The antenna is made for ${band.text}; the transmitter is set to ${set}. It sends its power back. Use an antenna for that frequency, or another channel.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -49,4 +52,4 @@ parts:
   video-antenna:
     band: 5.6 GHz - 6.0 GHz
 `,
-});
+};

@@ -50,6 +50,9 @@ export default check({
       };
     return { at: antenna, with: says, message: `${both}; they do not mate. ${way}` };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Threads that lie
@@ -73,4 +76,4 @@ parts:
       takes: MMCX
       gives: SMA jack
 `,
-});
+};

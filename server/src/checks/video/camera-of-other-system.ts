@@ -18,6 +18,9 @@ export default check({
       message: `The camera is ${camera.text}, the video transmitter ${transmitter.text}. There would be no picture. Use a camera for ${transmitter.text}, or a transmitter for ${camera.text}.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Analog camera on a digital unit
@@ -36,4 +39,4 @@ parts:
   video-transmitter:
     system: analog
 `,
-});
+};

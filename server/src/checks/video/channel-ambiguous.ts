@@ -18,6 +18,9 @@ export default check({
       message: `Two tables of band L are about, and ${channel.text} is another frequency in each. Write the frequency, as in \`5362 MHz\`.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -32,4 +35,4 @@ parts:
   video-transmitter:
     channel: 5362 MHz
 `,
-});
+};

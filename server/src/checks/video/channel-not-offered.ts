@@ -23,6 +23,9 @@ export default check({
       message: `The transmitter can be set to ${offered.text}; ${channel.text} is not among them. It would stay on another channel. Choose one of those.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -39,4 +42,4 @@ parts:
     channel: F4
     channels: A, B, F
 `,
-});
+};

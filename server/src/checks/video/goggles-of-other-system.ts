@@ -18,6 +18,9 @@ export default check({
       message: `The video transmitter is ${transmitter.text}; your goggles receive ${goggles.text}. There would be no picture. Use a unit of a system they receive, or add a receiver to the goggles.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Analog craft, digital goggles
@@ -40,4 +43,4 @@ dryfit: bench
 goggles:
   systems: veloview, analog
 `,
-});
+};

@@ -40,6 +40,9 @@ export default check({
       message: `The craft's antenna is ${craft.value}, those of the goggles ${goggles.text}: opposite hands lose about ${low} dB or more, which leaves less than ${Math.ceil(100 / 10 ** (low / 20))} % of the range. Use ${other} on the craft, or ${craft.value} on the goggles.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Left and right
@@ -62,4 +65,4 @@ dryfit: bench
 goggles:
   polarisation: RHCP, LHCP
 `,
-});
+};

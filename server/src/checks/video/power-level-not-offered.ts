@@ -26,6 +26,9 @@ export default check({
         .map((item) => write(level, item.text)),
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -42,4 +45,4 @@ parts:
     level: 600 mW
     levels: 25 mW, 200 mW, 600 mW
 `,
-});
+};

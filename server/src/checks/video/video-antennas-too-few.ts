@@ -25,6 +25,9 @@ export default check({
       fixes: count ? [write(count, String(plugs.value))] : [],
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -45,4 +48,4 @@ parts:
     plug: U.FL
     count: 2
 `,
-});
+};

@@ -20,6 +20,9 @@ export default check({
       message: `${draw.text} taken for ${level.text} sent would be an efficiency of ${Math.round((level.value / draw.value) * 100)} %; such units reach a quarter. Milliwatts on the box are what it sends. Write what it takes from its supply.`,
     };
   },
+});
+
+export const examples = {
   bad: `
 dryfit: build
 name: Example
@@ -36,4 +39,4 @@ parts:
     level: 600 mW
     draw: 5.5 W
 `,
-});
+};
