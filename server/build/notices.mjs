@@ -7,6 +7,8 @@ export function writeNotices(root, file, metafiles, more) {
   const folders = new Set(more.map((name) => `node_modules/${name}`));
   for (const { inputs } of metafiles)
     for (const input of Object.keys(inputs)) {
+      // Counted in the bundle that lends it.
+      if (input.startsWith('lent:')) continue;
       const [folder] = /^.*node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(input) ?? [];
       if (folder) folders.add(folder);
     }

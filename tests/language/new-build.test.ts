@@ -4,8 +4,9 @@ import path from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { analyse } from '../../server/src/analysis';
 import { complete } from '../../server/src/language/completion';
-import { beginningOf, filledBuild, newBuild, usualWish } from '../../server/src/language/new-build';
+import { filledBuild, newBuild } from '../../server/src/language/new-build';
 import { addToParts, draftPart } from '../../server/src/language/new-part';
+import { beginningOf, usualWish } from '../../server/src/language/wish';
 import { Workspace } from '../../server/src/library/workspace';
 
 const parts = path.resolve(import.meta.dirname, '../../samples/parts');

@@ -19,9 +19,9 @@ import { changeWords } from './change-words';
 import { type Cursor, cursorAt } from './cursor';
 import { familyWords } from './families';
 import { craftWith, fitting, mostListed, type PartPlace } from './fit';
-import { beginningOf, usualWish } from './new-build';
 import { partSummary } from './part-summary';
 import { rangeOf } from './protocol';
+import { beginningOf, usualWish } from './wish';
 
 /** Command of the server: chooses the parts of a build that has just been begun. Arguments: its address and its class. */
 export const fillBuild = 'dryfit.fillBuild';

@@ -12,14 +12,7 @@ import { own } from '../text/own';
 import { readQuantity } from '../text/quantity';
 import { roleKinds } from '../vocabulary/generated/fields';
 import { entryLines } from './entry-lines';
-
-export interface Wish {
-  /** A term of `craft`, such as `freestyle-5`. */
-  readonly craft: string;
-  readonly cells: number;
-  /** in */
-  readonly propeller: number;
-}
+import { beginningOf, usualWish, type Wish } from './wish';
 
 export interface NewBuild {
   readonly text: string;
@@ -27,20 +20,6 @@ export interface NewBuild {
   readonly left: readonly string[];
   readonly from: 'workspace' | 'samples';
 }
-
-/** What each class is mostly flown with. Common practice. */
-export const usualWish: Readonly<Record<string, Omit<Wish, 'craft'>>> = {
-  'whoop-65': { cells: 1, propeller: 1.22 },
-  'whoop-75': { cells: 1, propeller: 1.57 },
-  'ducted-2.5': { cells: 4, propeller: 2.5 },
-  'ducted-3': { cells: 4, propeller: 3 },
-  'open-3': { cells: 4, propeller: 3 },
-  'light-3.5': { cells: 4, propeller: 3.5 },
-  'freestyle-5': { cells: 6, propeller: 5.1 },
-  'race-5': { cells: 6, propeller: 5.1 },
-  'long-range-7': { cells: 6, propeller: 7 },
-  'lifter-10': { cells: 6, propeller: 10 },
-};
 
 /** Boards that fly and drive a craft, in the ways the trade sells them. */
 const brains: readonly (readonly string[])[] = [['stack'], ['all-in-one'], ['flight-controller', 'esc']];
@@ -72,9 +51,6 @@ export function newBuild(workspace: Workspace, wish: Wish, uri: string, today?: 
     chosen(withSamples(copyOf(workspace), uri), wish, uri, today, 'samples')
   );
 }
-
-/** How a build of a class begins; what `dryfit.fillBuild` writes the parts behind. */
-export const beginningOf = (craft: string): string => `dryfit: build\nname: My ${craft}\ncraft: ${craft}\n`;
 
 /** The parts for a file that says nothing but how a build begins; nothing when somebody has written on. */
 export function filledBuild(workspace: Workspace, uri: string, craft: string, today?: string): NewBuild | undefined {

@@ -1,5 +1,5 @@
 /** Answers with what is planned for a build, in the same Markdown as the command line: the order, the assembly, the set-up, the consensus of its class; and ticks gates. Works nothing out itself. */
-import { type CancellationToken, type Connection, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
+import { type CancellationToken, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import { referencesIn } from '../analysis';
 import type { Craft } from '../build/craft';
 import { rangeOf } from '../language/protocol';
@@ -16,6 +16,7 @@ import { orderGlance } from '../report/order-glance';
 import { orderReport, whyNoOrder } from '../report/order-report';
 import { setupAsMarkdown, setupReport } from '../report/setup-report';
 import { tickEdit } from '../report/tick-gate';
+import type { Answers } from './seldom';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
 
@@ -30,7 +31,7 @@ interface Plan {
   readonly markdown: string;
 }
 
-export function answerPlans(connection: Connection, session: Session, solve: Solve): void {
+export function plans(session: Session, solve: Solve): Answers {
   const craftAt = (uri: string): Craft => {
     const canonical = canonicalUri(uri);
     const craft = session.analysisOf(canonical)?.crafts[0];
@@ -40,61 +41,62 @@ export function answerPlans(connection: Connection, session: Session, solve: Sol
   };
   const nameOf = (craft: Craft): string => craft.said.name?.value ?? 'Unnamed craft';
 
-  connection.onRequest('dryfit/assembly', ({ uri }: { uri: string }): Plan => {
-    const craft = craftAt(uri);
-    return { title: `${nameOf(craft)} assembly`, markdown: assemblyAsMarkdown(assemblyReport(craft)) };
-  });
+  return {
+    'dryfit/assembly': ({ uri }: { uri: string }): Plan => {
+      const craft = craftAt(uri);
+      return { title: `${nameOf(craft)} assembly`, markdown: assemblyAsMarkdown(assemblyReport(craft)) };
+    },
 
-  connection.onRequest('dryfit/setup', ({ uri }: { uri: string }): Plan => {
-    const craft = craftAt(uri);
-    return { title: `${nameOf(craft)} set-up`, markdown: setupAsMarkdown(setupReport(craft)) };
-  });
+    'dryfit/setup': ({ uri }: { uri: string }): Plan => {
+      const craft = craftAt(uri);
+      return { title: `${nameOf(craft)} set-up`, markdown: setupAsMarkdown(setupReport(craft)) };
+    },
 
-  /** Classes that can be asked for, those with most references first, and that of the build at hand. */
-  connection.onRequest('dryfit/classes', ({ uri }: { uri: string | undefined }) => {
-    const count = new Map<string, number>(practisedClasses.map((one) => [one, 0]));
-    for (const { said } of referencesIn(session.workspace))
-      if (said.craft) count.set(said.craft.value, (count.get(said.craft.value) ?? 0) + 1);
-    const own = uri === undefined ? undefined : session.analysisOf(canonicalUri(uri))?.crafts[0]?.said.craft?.value;
-    const classes = [...count].map(([name, references]) => ({ name, references, own: name === own }));
-    return classes.sort((a, b) => Number(b.own) - Number(a.own) || b.references - a.references);
-  });
+    /** Classes that can be asked for, those with most references first, and that of the build at hand. */
+    'dryfit/classes': ({ uri }: { uri: string | undefined }) => {
+      const count = new Map<string, number>(practisedClasses.map((one) => [one, 0]));
+      for (const { said } of referencesIn(session.workspace))
+        if (said.craft) count.set(said.craft.value, (count.get(said.craft.value) ?? 0) + 1);
+      const own = uri === undefined ? undefined : session.analysisOf(canonicalUri(uri))?.crafts[0]?.said.craft?.value;
+      const classes = [...count].map(([name, references]) => ({ name, references, own: name === own }));
+      return classes.sort((a, b) => Number(b.own) - Number(a.own) || b.references - a.references);
+    },
 
-  connection.onRequest('dryfit/consensus', ({ craftClass }: { craftClass: string }): Plan => {
-    const consensus = consensusOf(craftClass, referencesIn(session.workspace));
-    return { title: `${craftClass} consensus`, markdown: consensusAsMarkdown(consensus) };
-  });
+    'dryfit/consensus': ({ craftClass }: { craftClass: string }): Plan => {
+      const consensus = consensusOf(craftClass, referencesIn(session.workspace));
+      return { title: `${craftClass} consensus`, markdown: consensusAsMarkdown(consensus) };
+    },
 
-  connection.onRequest('dryfit/order', async ({ uris }: { uris: readonly string[] }, token): Promise<Plan> => {
-    const crafts = uris.map(craftAt);
-    const solver = (program: string, seconds: number): Promise<Solved> =>
-      solve(program, seconds, token).catch((error: Error) => {
-        if (token.isCancellationRequested)
-          throw new ResponseError(LSPErrorCodes.RequestCancelled, 'The order was given up.');
-        const certain = crafts.length === 1 ? orderGlance(crafts[0]!).slice(0, 2) : [];
-        throw failed([`The solver failed: ${error.message}`, ...certain].join(' '));
-      });
-    const outcome = await orderReport(crafts, solver, { seconds: patience });
-    if (!outcome.ok) throw failed(whyNoOrder[outcome.why]);
-    const { report } = outcome;
-    return {
-      title: `${crafts.map(nameOf).join(' and ')} order`,
-      markdown: orderAsMarkdown(report, alternativesFor(session.workspace, crafts, report)),
-    };
-  });
+    'dryfit/order': async ({ uris }: { uris: readonly string[] }, token): Promise<Plan> => {
+      const crafts = uris.map(craftAt);
+      const solver = (program: string, seconds: number): Promise<Solved> =>
+        solve(program, seconds, token).catch((error: Error) => {
+          if (token.isCancellationRequested)
+            throw new ResponseError(LSPErrorCodes.RequestCancelled, 'The order was given up.');
+          const certain = crafts.length === 1 ? orderGlance(crafts[0]!).slice(0, 2) : [];
+          throw failed([`The solver failed: ${error.message}`, ...certain].join(' '));
+        });
+      const outcome = await orderReport(crafts, solver, { seconds: patience });
+      if (!outcome.ok) throw failed(whyNoOrder[outcome.why]);
+      const { report } = outcome;
+      return {
+        title: `${crafts.map(nameOf).join(' and ')} order`,
+        markdown: orderAsMarkdown(report, alternativesFor(session.workspace, crafts, report)),
+      };
+    },
 
-  connection.onRequest('dryfit/gates', ({ uri }: { uri: string }) =>
-    gateStates(craftAt(uri)).map(({ gate, date, is }) => ({ gate, date: date ?? null, is })),
-  );
+    'dryfit/gates': ({ uri }: { uri: string }) =>
+      gateStates(craftAt(uri)).map(({ gate, date, is }) => ({ gate, date: date ?? null, is })),
 
-  connection.onRequest('dryfit/tickGate', ({ uri, gate }: { uri: string; gate: string }) => {
-    const craft = craftAt(uri);
-    if (!gateNames.includes(gate as Gate))
-      throw failed(`There is no gate \`${gate}\`. Known: ${gateNames.join(', ')}.`);
-    const file = session.workspace.get(craft.file)!;
-    const edit = tickEdit(file, craft, gate as Gate, session.today());
-    return { range: rangeOf(file, edit.span), newText: edit.text };
-  });
+    'dryfit/tickGate': ({ uri, gate }: { uri: string; gate: string }) => {
+      const craft = craftAt(uri);
+      if (!gateNames.includes(gate as Gate))
+        throw failed(`There is no gate \`${gate}\`. Known: ${gateNames.join(', ')}.`);
+      const file = session.workspace.get(craft.file)!;
+      const edit = tickEdit(file, craft, gate as Gate, session.today());
+      return { range: rangeOf(file, edit.span), newText: edit.text };
+    },
+  };
 }
 
 const failed = (sentence: string): ResponseError<void> => new ResponseError(LSPErrorCodes.RequestFailed, sentence);

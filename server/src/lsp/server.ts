@@ -1,9 +1,13 @@
 /** The language server behind any connection: who may ask for what, and how texts arrive. Knows no Node. */
 import {
+  type CancellationToken,
   CodeActionKind,
   type Connection,
+  ErrorCodes,
+  ExecuteCommandRequest,
   type InitializeParams,
   type InitializeResult,
+  ResponseError,
   type TextDocumentContentChangeEvent,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
@@ -12,12 +16,12 @@ import { fillBuild } from '../language/completion';
 import { legend } from '../language/semantic-tokens';
 import { readShowing } from '../language/showing';
 import { folderOf } from '../library/workspace';
-import { answerBeginnings } from './beginnings';
-import { answerPlans, type Solve } from './plans';
+import { own } from '../text/own';
+import type { Solve } from './plans';
 import { Publishing } from './publishing';
 import { answerRequests } from './requests';
+import type { Answers } from './seldom';
 import { type ServerSettings, Session } from './session';
-import { answerSheet } from './sheet-requests';
 import { canonicalUri } from './uri';
 
 /** What the server needs of the disk; a browser has another one. */
@@ -163,8 +167,16 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   });
 
   answerRequests(connection, session);
-  answerBeginnings(connection, session);
-  answerPlans(connection, session, solve);
-  answerSheet(connection, session);
+
+  let seldom: Promise<Answers> | undefined;
+  connection.onRequest(async (method: string, params: unknown, token: CancellationToken): Promise<unknown> => {
+    const unknown = new ResponseError(ErrorCodes.MethodNotFound, `Unhandled method ${method}`);
+    if (!method.startsWith('dryfit/') && method !== ExecuteCommandRequest.method) throw unknown;
+    seldom ??= settings.seldom().then((loaded) => loaded.seldom(connection, session, solve));
+    const answer = own(await seldom, method);
+    if (!answer) throw unknown;
+    return answer(params as never, token);
+  });
+
   connection.listen();
 }

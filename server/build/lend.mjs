@@ -1,0 +1,67 @@
+/** Makes a bundle that is loaded into the process of another one and borrows its modules, so that none is there twice. Knows no file of ours. */
+import { build } from 'esbuild';
+
+/**
+ * @param options of both bundles
+ * @param lender what every session loads: `entry` and `outfile`
+ * @param borrower what is loaded later, by a module of the lender, from beside it
+ * @returns what esbuild tells of both
+ */
+export async function lend(options, lender, borrower) {
+  const own = await modulesOf(options, lender);
+  const all = await modulesOf(options, borrower);
+  const lent = new Set(
+    [...all].flatMap(([name, imports]) => (own.has(name) ? [] : imports.filter((one) => own.has(one)))),
+  );
+  const names = [...lent].sort();
+  const lending = [
+    `import './${lender.entry}';`,
+    ...names.map((name, i) => `import * as m${i} from './${name}';`),
+    `export const lent = {${names.map((name, i) => `${JSON.stringify(name)}: m${i}`)}};`,
+  ];
+  return Promise.all([
+    build({
+      ...options,
+      stdin: { contents: lending.join('\n'), resolveDir: options.absWorkingDir, sourcefile: 'lending.js' },
+      outfile: lender.outfile,
+      external: lender.external,
+    }),
+    build({
+      ...options,
+      entryPoints: [borrower.entry],
+      outfile: borrower.outfile,
+      plugins: [borrowing(new Set(own.keys()), `./${lender.outfile.split('/').at(-1)}`)],
+    }),
+  ]);
+}
+
+/** Each module of a bundle with the modules it imports while it is loaded. */
+async function modulesOf(options, { entry, outfile, external }) {
+  const { metafile } = await build({ ...options, entryPoints: [entry], outfile, external, write: false });
+  return new Map(
+    Object.entries(metafile.inputs).map(([name, { imports }]) => [
+      name,
+      imports.filter((one) => !one.external).map((one) => one.path),
+    ]),
+  );
+}
+
+/** In place of a module that the other bundle has stands what that one lends. */
+const borrowing = (own, lender) => ({
+  name: 'borrowing',
+  setup(build) {
+    const { absWorkingDir } = build.initialOptions;
+    build.onResolve({ filter: /./ }, async ({ path, kind, importer, resolveDir, pluginData, with: attributes }) => {
+      if (kind === 'entry-point' || pluginData === 'asked' || path === lender) return undefined;
+      const found = await build.resolve(path, { kind, importer, resolveDir, pluginData: 'asked', with: attributes });
+      const name = found.path.startsWith(absWorkingDir)
+        ? found.path.slice(absWorkingDir.length + 1).replaceAll('\\', '/')
+        : '';
+      return own.has(name) ? { path: name, namespace: 'lent' } : found;
+    });
+    build.onResolve({ filter: /./, namespace: 'lent' }, () => ({ path: lender, external: true }));
+    build.onLoad({ filter: /./, namespace: 'lent' }, ({ path }) => ({
+      contents: `module.exports = { __esModule: true, ...require(${JSON.stringify(lender)}).lent[${JSON.stringify(path)}] };`,
+    }));
+  },
+});
