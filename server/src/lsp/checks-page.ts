@@ -13,5 +13,13 @@ export function explainedOn(page: string): (check: string) => string | undefined
 }
 
 /** 1-based line of each heading of the third level. */
-const headingsOf = (text: string): ReadonlyMap<string, number> =>
-  new Map(text.split('\n').flatMap((line, i) => (line.startsWith('### ') ? [[line.slice(4), i + 1] as const] : [])));
+function headingsOf(text: string): ReadonlyMap<string, number> {
+  const headings = new Map<string, number>();
+  for (let line = 1, at = 0; at < text.length; line++) {
+    const next = text.indexOf('\n', at);
+    const end = next < 0 ? text.length : next;
+    if (text.startsWith('### ', at)) headings.set(text.slice(at + 4, end), line);
+    at = end + 1;
+  }
+  return headings;
+}

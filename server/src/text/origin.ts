@@ -1,4 +1,5 @@
 /** Reads where a value came from, the brackets behind it: `(weighed 2026-10-02)`, `(seller)`. Decides nothing about its worth. */
+import { kept } from './kept';
 import { own } from './own';
 
 export type Trust = 'measured' | 'maker' | 'seller' | 'estimate' | 'unsaid';
@@ -24,7 +25,7 @@ const trustOf: Readonly<Record<string, Trust>> = {
 export const originWords = Object.keys(trustOf);
 
 /** Splits a text into what is said and the origin behind it. An unknown word in the brackets is returned as `odd`. */
-export function splitOrigin(text: string): { said: string; origin: Origin; odd?: string } {
+export const splitOrigin = kept((text: string): { said: string; origin: Origin; odd?: string } => {
   const match = /^(.*?)\s*\(([^()]*)\)\s*$/s.exec(text);
   if (!match) return { said: text.trim(), origin: unsaid };
   const inside = match[2]!.trim();
@@ -33,4 +34,4 @@ export function splitOrigin(text: string): { said: string; origin: Origin; odd?:
   if (!word || !trust) return { said: match[1]!.trim(), origin: unsaid, odd: inside };
   const date = /\b\d{4}-\d{2}-\d{2}\b/.exec(inside)?.[0];
   return { said: match[1]!.trim(), origin: date ? { trust, word, date } : { trust, word } };
-}
+});

@@ -1,4 +1,5 @@
 /** Reads one quantity, a number with its unit and perhaps its origin: `31.8 g (weighed 2026-10-02)`. Never guesses a unit. */
+import { kept } from './kept';
 import { type Origin, originWords, splitOrigin } from './origin';
 import { type Dimension, dimensionNames, dimensionOfUnit, factorOf, mayBeBare, unitInOtherCase } from './units';
 
@@ -16,8 +17,20 @@ export const misread = (why: string, ...better: string[]): { ok: false } & Misre
 
 const number = /^[+-]?(?:\d+(?:\.\d+)?|\.\d+)(?:e[+-]?\d{1,2})?/i;
 
+const readersByDimension = new Map<Dimension, (text: string) => Read<number>>();
+
 /** @param usual the unit to offer when none was written, as in the field's example */
 export function readQuantity(text: string, dimension: Dimension, usual?: string): Read<number> {
+  if (usual !== undefined) return readAnew(text, dimension, usual);
+  let read = readersByDimension.get(dimension);
+  if (!read) {
+    read = kept((one) => readAnew(one, dimension));
+    readersByDimension.set(dimension, read);
+  }
+  return read(text);
+}
+
+function readAnew(text: string, dimension: Dimension, usual?: string): Read<number> {
   const { said, origin, odd } = splitOrigin(text);
   if (odd !== undefined)
     return misread(

@@ -1,4 +1,5 @@
 /** All trade notations by the name the schemas call them, so that a new one is added in its own file and here. */
+import { kept } from '../kept';
 import type { Read } from '../quantity';
 import { type CellCount, type CellRange, readCellCount, readCellRange } from './cells';
 import { type FrequencyRange, readFrequencyRange } from './frequency-range';
@@ -49,28 +50,28 @@ export interface Notations {
 export type Notation = keyof Notations;
 
 export const readers: { readonly [N in Notation]: (text: string) => Read<Notations[N]> } = {
-  stator: readStator,
-  cells: readCellRange,
-  'pack-cells': readCellCount,
-  'propeller-size': readPropellerSize,
-  'board-mount': readBoardMount,
-  'motor-mount': readMotorMount,
-  screw: readScrew,
-  thread: readThread,
-  shaft: readShaft,
-  gauge: readGauge,
-  'short-current': readShortCurrent,
-  'supply-range': readSupplyRange,
-  'frequency-range': readFrequencyRange,
-  size: readSize,
-  position: readPosition,
-  'thrust-level': readThrustLevel,
-  'serial-port': readSerialPort,
-  rail: readRail,
-  money: readMoney,
-  date: readDate,
-  gate: readGate,
-  number: readNumber,
-  count: readCount,
-  flag: readFlag,
+  stator: kept(readStator),
+  cells: kept(readCellRange),
+  'pack-cells': kept(readCellCount),
+  'propeller-size': kept(readPropellerSize),
+  'board-mount': kept(readBoardMount),
+  'motor-mount': kept(readMotorMount),
+  screw: kept(readScrew),
+  thread: kept(readThread),
+  shaft: kept(readShaft),
+  gauge: kept(readGauge),
+  'short-current': kept(readShortCurrent),
+  'supply-range': kept(readSupplyRange),
+  'frequency-range': kept(readFrequencyRange),
+  size: kept(readSize),
+  position: kept(readPosition),
+  'thrust-level': kept(readThrustLevel),
+  'serial-port': kept(readSerialPort),
+  rail: kept(readRail),
+  money: kept(readMoney),
+  date: kept(readDate),
+  gate: kept(readGate),
+  number: kept(readNumber),
+  count: kept(readCount),
+  flag: kept(readFlag),
 };
