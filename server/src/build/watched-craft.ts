@@ -1,4 +1,5 @@
 /** Watches which pieces of a craft are looked at, so that after an edit elsewhere nobody need look again. Changes nothing of what is seen. */
+import { beside } from './beside';
 import type { Craft } from './craft';
 import { addPiece, addPieces, everyKey, type Pieces, packHead, piecesOf } from './pieces';
 import { noteLooks } from './read-facts';
@@ -7,7 +8,7 @@ interface Watch {
   looked: Pieces | undefined;
 }
 
-const watches = new WeakMap<Craft, Watch>();
+const watches = beside<Craft, Watch>('watch');
 
 /** To be called before anybody looks at the craft. */
 export function watchCraft(craft: Craft): void {

@@ -198,7 +198,7 @@ function spread<K extends string>(
   const out = {} as { [P in K]: Figure };
   for (const key of Object.keys(units) as K[]) {
     const value = group.value[key];
-    out[key] = rangedWhenAsked(value, units[key], basis, () => {
+    out[key] = new RangedWhenAsked(value, units[key], basis, () => {
       const gradient = gradientOf(value, moves, (v) => {
         const there = pick(v);
         return there.ok ? there.value[key] : undefined;
@@ -210,20 +210,31 @@ function spread<K extends string>(
 }
 
 /** A figure whose range, the dear part of it, is worked out when somebody looks at it. */
-function rangedWhenAsked(value: number, unit: Unit, basis: Basis, make: () => Figure): Figure {
-  let made: Figure | undefined;
-  const ranged = (): Figure => (made ??= make());
-  return {
-    value,
-    unit,
-    basis,
-    get low() {
-      return ranged().low;
-    },
-    get high() {
-      return ranged().high;
-    },
-  };
+class RangedWhenAsked implements Figure {
+  readonly #make: () => Figure;
+  #made: Figure | undefined;
+
+  constructor(
+    readonly value: number,
+    readonly unit: Unit,
+    readonly basis: Basis,
+    make: () => Figure,
+  ) {
+    this.#make = make;
+  }
+
+  get low(): number {
+    return this.#ranged().low;
+  }
+
+  get high(): number {
+    return this.#ranged().high;
+  }
+
+  #ranged(): Figure {
+    this.#made ??= this.#make();
+    return this.#made;
+  }
 }
 
 /** The two measurements that take away most of the variance. */

@@ -1,4 +1,5 @@
 /** Where a craft's own values lie among the references of its class. Words nothing; works out nothing for a craft without a class. */
+import { beside } from '../build/beside';
 import type { Craft } from '../build/craft';
 import type { Pointable } from '../build/fact';
 import { type Consensus, consensusOf, type Envelope, enough, envelopeFor, isReference } from './consensus';
@@ -17,7 +18,7 @@ export interface Standing {
   readonly lies: 'below' | 'inside' | 'above' | number;
 }
 
-const memory = new WeakMap<Craft, Consensus>();
+const memory = beside<Craft, Consensus>('consensus');
 
 /** By the first of its references: the same ones are met at every keystroke. */
 const byReferences = new WeakMap<Craft, Consensus>();

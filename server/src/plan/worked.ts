@@ -3,6 +3,7 @@ import type { Craft, Pack } from '../build/craft';
 import type { Pointable } from '../build/fact';
 import type { FactAt } from '../build/generated/facts';
 import { type CraftFigures, type CraftValues, figures, values } from '../physics';
+import { lazily } from '../physics/lazily';
 import type { Screw } from '../text/notation/screw';
 import { cellVoltage } from './cell-voltage';
 import { type CraftHarness, contactsOf, craftHarness } from './craft-harness';
@@ -95,13 +96,13 @@ const makers: { readonly [K in keyof WorkedAt]: (craft: Craft, pack: Pack | unde
     const { motors } = craft.roles;
     if (!made?.full.ok || !motors?.kv || !pack) return undefined;
     const typical = made.full.value.escCurrent;
-    const value = {
-      typical,
-      get high() {
+    const value = lazily<{ readonly typical: number; readonly high: number }>({
+      typical: () => typical,
+      high: () => {
         const full = figuresFor(craft, pack)?.full;
         return full?.ok ? full.value.escCurrent.high : typical;
       },
-    };
+    });
     return { ...motors.kv, value };
   },
   'worked.pack-current': (craft, pack) => {
