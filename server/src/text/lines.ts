@@ -7,10 +7,8 @@ export interface LinePosition {
 /** Offsets at which each line starts; `\n`, `\r\n` and a lone `\r` end a line, as in LSP. */
 export function lineStarts(text: string): readonly number[] {
   const starts = [0];
-  for (let i = 0; i < text.length; i++) {
-    const c = text.charCodeAt(i);
-    if (c === 10 || (c === 13 && text.charCodeAt(i + 1) !== 10)) starts.push(i + 1);
-  }
+  if (text.includes('\r')) for (const end of text.matchAll(/\r\n?|\n/g)) starts.push(end.index + end[0].length);
+  else for (let end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', end + 1)) starts.push(end + 1);
   return starts;
 }
 

@@ -26,6 +26,8 @@ interface OpenList {
 type Open = OpenMap | OpenList;
 
 const keyPattern = /[A-Za-z0-9_][A-Za-z0-9_.+-]*(?: [A-Za-z0-9_.+-]+)*(?=:(?:[ \r\n]|$))/y;
+/** Tabs, control characters and the rarer line ends are the whole parser's business. */
+const unplain = /[^\n\r -~\u00a0-\u2027\u202a-\ud7ff\ue000-\ufefe\uff00-\uffff]|\r(?!\n)/;
 /** First characters that mean something else than the start of a plain text. */
 const special = new Set('"\'[]{}&*!|>%@`?,#-:~=<'.split(''));
 
@@ -50,11 +52,15 @@ class PlainReader {
   faults: readonly TextFault[] = [];
   /** One such part is enough; with more, the order of their faults would be another. */
   private left = false;
+  /** Mostly there is nothing of the kind in a whole file, and no line need be looked at. */
+  private readonly hasUnplain: boolean;
 
   constructor(
     private readonly text: string,
     private readonly whole: ((part: string) => TextTree) | undefined,
-  ) {}
+  ) {
+    this.hasUnplain = unplain.test(text);
+  }
 
   read(): Node | undefined {
     const { text } = this;
@@ -116,8 +122,8 @@ class PlainReader {
     while (at < end && text.charCodeAt(at) === 32) at++;
     if (at === end) return true;
     const first = text.charCodeAt(at);
-    if (first === 35) return plainEnough(text, at, end);
-    if (!plainEnough(text, at, end)) return false;
+    if (this.hasUnplain && unplain.test(text.slice(at, end))) return false;
+    if (first === 35) return true;
     let indent = at - start;
     if (this.ended && indent > this.lastIndent) return false;
     if (!this.closeTo(indent)) return false;
@@ -202,16 +208,12 @@ class PlainReader {
     if (first === '#') return text.charCodeAt(from - 1) === 32 ? 'none' : undefined;
     if (first === '"' || first === "'") return this.quoted(from, end, first);
     if (special.has(first) && !(first === '-' && /[0-9A-Za-z]/.test(text[from + 1] ?? ''))) return undefined;
-    let stop = end;
-    for (let i = from; i < end; i++) {
-      const code = text.charCodeAt(i);
-      if (code === 35 && text.charCodeAt(i - 1) === 32) {
-        stop = i;
-        break;
-      }
-      // A colon before a blank would start a map, or be a mistake.
-      if (code === 58 && (i + 1 >= end || text.charCodeAt(i + 1) === 32)) return undefined;
-    }
+    const rest = text.slice(from, end);
+    const comment = rest.indexOf(' #');
+    const said = comment < 0 ? rest : rest.slice(0, comment);
+    // A colon before a blank would start a map, or be a mistake.
+    if (said.includes(': ') || said.endsWith(':')) return undefined;
+    let stop = from + said.length;
     while (stop > from && text.charCodeAt(stop - 1) === 32) stop--;
     return { is: 'scalar', text: text.slice(from, stop), style: 'plain', span: span(from, stop), via: undefined };
   }
@@ -270,21 +272,3 @@ const listNode = ({ items, start }: OpenList): Node => ({
   span: span(start, items.at(-1)!.span.end),
   via: undefined,
 });
-
-/** Tabs, control characters and the rarer line ends are the whole parser's business. */
-function plainEnough(text: string, start: number, end: number): boolean {
-  for (let i = start; i < end; i++) {
-    const code = text.charCodeAt(i);
-    if (
-      code < 32 ||
-      code === 127 ||
-      (code >= 0x80 && code < 0xa0) ||
-      code === 0x2028 ||
-      code === 0x2029 ||
-      code === 0xfeff ||
-      (code >= 0xd800 && code <= 0xdfff)
-    )
-      return false;
-  }
-  return true;
-}
