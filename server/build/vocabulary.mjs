@@ -1,7 +1,7 @@
 /** Compiles schemas/ into what the engine reads: field tables, TypeScript types of facts, and validators that need no eval. Writes only generated/. */
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { emitChecks, emitExamples } from './check-list.mjs';
+import { emitChecks, emitExplanations } from './check-list.mjs';
 import { emitFacts } from './emit-facts.mjs';
 import { emitFields } from './emit-fields.mjs';
 import { emitLibrary } from './emit-library.mjs';
@@ -23,7 +23,7 @@ export function compileVocabulary() {
   const checks = path.join(root, 'server/src/checks');
   mkdirSync(path.join(checks, 'generated'), { recursive: true });
   write(path.join(checks, 'generated/all.ts'), emitChecks(checks));
-  write(path.join(checks, 'generated/examples.ts'), emitExamples(checks));
+  write(path.join(checks, 'generated/explanations.ts'), emitExplanations(checks));
   const library = path.join(root, 'server/src/library/generated');
   mkdirSync(library, { recursive: true });
   write(path.join(library, 'samples.ts'), emitLibrary(readParts(path.join(root, 'samples/parts'))));

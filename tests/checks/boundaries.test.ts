@@ -1,7 +1,7 @@
 /** Checks with a limit, on both sides of it: the last value on one side and the first on the other, as finely as a builder writes. */
 import { describe, expect, it } from 'vitest';
 import { allChecks } from '../../server/src/checks/generated/all';
-import { examplesOf } from '../../server/src/checks/generated/examples';
+import { explanationOf } from '../../server/src/checks/generated/explanations';
 import { boundaries } from './boundaries/all';
 import type { Boundary, Edge, Says, Turn } from './boundaries/boundary';
 import { changed } from './boundaries/example';
@@ -14,7 +14,7 @@ import { twins } from './boundaries/twins';
 /** The check's bad example with this value at the limit's place. */
 function said(boundary: Boundary, value: string | undefined): Spoken {
   const check = checkOf(boundary.check);
-  const its = spoken(check, changed(examplesOf(check).bad, { ...boundary.with, [boundary.at]: value }));
+  const its = spoken(check, changed(explanationOf(check).bad, { ...boundary.with, [boundary.at]: value }));
   expect(its.unread, `${boundary.check} with ${value}`).toEqual([]);
   return its;
 }
@@ -48,7 +48,7 @@ describe('a limit stands where the rule of the trade puts it', () => {
     ),
   )('and a finding a hair beyond it says two values that differ: %s', (_, one, last, first) => {
     const check = checkOf(one.check);
-    const its = spoken(check, changed(examplesOf(check).bad, { ...one.with, [one.at]: hairBeyond(last, first) }));
+    const its = spoken(check, changed(explanationOf(check).bad, { ...one.with, [one.at]: hairBeyond(last, first) }));
     // A notation of whole numbers or tenths has nothing between.
     if (its.unread.length === 0) tellsApart(its);
   });

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { analyse } from '../../server/src/analysis';
 import type { Finding, Fix } from '../../server/src/build/finding';
 import { allChecks } from '../../server/src/checks/generated/all';
-import { examplesOf } from '../../server/src/checks/generated/examples';
+import { explanationOf } from '../../server/src/checks/generated/explanations';
 import { Workspace } from '../../server/src/library/workspace';
 import { unmark } from '../support/marked';
 
@@ -21,7 +21,7 @@ function apply(text: string, fix: Fix): string {
 }
 
 const cases = allChecks.flatMap((check) => {
-  const { text } = unmark(examplesOf(check).bad);
+  const { text } = unmark(explanationOf(check).bad);
   return findingsOf(text)
     .filter((finding) => finding.check === check.id)
     .flatMap((finding) => finding.fixes.map((fix) => [`${check.id}: ${fix.title}`, text, finding, fix] as const));

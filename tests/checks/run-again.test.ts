@@ -4,7 +4,7 @@ import { type Analysis, analyse } from '../../server/src/analysis';
 import { addPiece, changedPieces, piecesOf } from '../../server/src/build/pieces';
 import type { Slot } from '../../server/src/build/slot';
 import { allChecks } from '../../server/src/checks/generated/all';
-import { examplesOf } from '../../server/src/checks/generated/examples';
+import { explanationOf } from '../../server/src/checks/generated/explanations';
 import { Workspace } from '../../server/src/library/workspace';
 import { unmark } from '../support/marked';
 import { faultyBuilds, sampleText, sampleUri, sampleWorkspace, soundBuilds } from '../support/samples';
@@ -22,7 +22,7 @@ function follow(workspace: Workspace, uri: string, texts: readonly string[]): vo
 }
 
 it.each(allChecks.map((check) => [check.id, check] as const))('%s, between its examples', (_, check) => {
-  const [bad, good] = [unmark(examplesOf(check).bad).text, unmark(examplesOf(check).good).text];
+  const [bad, good] = [unmark(explanationOf(check).bad).text, unmark(explanationOf(check).good).text];
   follow(new Workspace(), 'file:///club/example.dryfit.yaml', [good, `${good}\n`, bad, `# \n${bad}`, good, bad]);
 });
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/src/analysis';
 import type { Finding, Fix } from '../../server/src/build/finding';
 import { allChecks } from '../../server/src/checks/generated/all';
-import { examplesOf } from '../../server/src/checks/generated/examples';
+import { explanationOf } from '../../server/src/checks/generated/explanations';
 import { Workspace } from '../../server/src/library/workspace';
 import { unmark } from '../support/marked';
 import { sampleNames, sampleText, sampleUri } from '../support/samples';
@@ -83,7 +83,7 @@ function tryAll(files: Files, uri: string, sound?: Files): void {
 describe('on each bad example', () => {
   it.each(allChecks.map((check) => [check.id, check] as const))('%s', (_, check) => {
     tryAll(
-      new Map([['file:///club/example.dryfit.yaml', unmark(examplesOf(check).bad).text]]),
+      new Map([['file:///club/example.dryfit.yaml', unmark(explanationOf(check).bad).text]]),
       'file:///club/example.dryfit.yaml',
     );
   });

@@ -1,7 +1,7 @@
 /** Every check on a generated build that has its mistake: the check's own bad example laid over a sound build is found there, the good one is not, and a limit between them is sharp. A new check needs nothing here. */
 import { describe, expect, it } from 'vitest';
 import { allChecks } from '../../server/src/checks/generated/all';
-import { examplesOf } from '../../server/src/checks/generated/examples';
+import { explanationOf } from '../../server/src/checks/generated/explanations';
 import { closeIn, decisive, isFound, points } from './limits';
 import { readExample } from './read-yaml';
 import { seeds } from './seeds';
@@ -11,7 +11,7 @@ const checks = allChecks.map((check) => [check.id, check] as const);
 
 describe('each check finds its mistake on a build that is sound otherwise', () => {
   it.each(checks)('%s', { timeout: 60_000 }, (id, check) => {
-    const examples = [readExample(examplesOf(check).bad), readExample(examplesOf(check).good)];
+    const examples = [readExample(explanationOf(check).bad), readExample(explanationOf(check).good)];
     expect(
       examples.some((one) => one.other),
       'examples are builds, with a bench, shops and references at most',

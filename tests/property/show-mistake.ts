@@ -2,7 +2,7 @@
 import { type Analysis, analyse } from '../../server/src/analysis';
 import type { Finding } from '../../server/src/build/finding';
 import type { Check } from '../../server/src/checks/check';
-import { examplesOf } from '../../server/src/checks/generated/examples';
+import { explanationOf } from '../../server/src/checks/generated/explanations';
 import { Workspace } from '../../server/src/library/workspace';
 import { analyseMarked } from '../support/marked';
 import { luck } from './draw/luck';
@@ -48,7 +48,7 @@ const partOf = (path: string): string => path.split('.').slice(0, 2).join('.');
 
 /** The parts at which a check finds its own bad example. */
 export const markedParts = (check: Check): ReadonlySet<string> =>
-  new Set(by(analyseMarked(examplesOf(check).bad).analysis, check.id).map((finding) => partOf(finding.at.path)));
+  new Set(by(analyseMarked(explanationOf(check).bad).analysis, check.id).map((finding) => partOf(finding.at.path)));
 
 export const finds = (pair: Pair, seed: number, check: Check, at: ReadonlySet<string>): boolean =>
   by(judged(pair, seed, check), check.id).some((finding) => at.has(partOf(finding.at.path)));
@@ -71,7 +71,7 @@ function drawn(seed: number, craft: string | undefined): GeneratedBuild {
 }
 
 function showMistake(check: Check): Shown | undefined {
-  const [bad, good] = [readExample(examplesOf(check).bad), readExample(examplesOf(check).good)];
+  const [bad, good] = [readExample(explanationOf(check).bad), readExample(explanationOf(check).good)];
   const at = markedParts(check);
   const craft = isClass(bad.build.craft) ? bad.build.craft : undefined;
   // Plain ways on every build first: a build that has lost a part is the longer way round.

@@ -7,7 +7,7 @@ import { seeded } from './seeded';
 import { throughEverything } from './through-everything';
 
 const seed = Number(process.env.DRYFIT_SEED ?? 20261125);
-const perSample = Number(process.env.DRYFIT_MUTATIONS ?? 300);
+const perSample = Number(process.env.DRYFIT_MUTATIONS ?? 2000);
 
 export const mutationTests = (chosen: (name: string) => boolean): void =>
   it.each(sampleNames.filter(chosen))('%s', { timeout: Math.max(240_000, perSample * 500) }, (name) => {

@@ -51,16 +51,16 @@ export interface CheckText {
   readonly title: string;
   readonly severity: Severity;
   readonly danger?: Danger;
+}
+
+/** Stands beside each check, under `explanation`: for the page of all checks and for tests, and so not loaded by an editor. */
+export interface Explanation {
   /** What goes wrong if nobody minds. */
   readonly why: string;
   /** What to do. */
   readonly remedy: string;
   /** Where the constant or the rule comes from: a document, or "common practice". */
   readonly source: string;
-}
-
-/** Stand beside each check, under `examples`: for tests and for the page of all checks, and so not loaded by an editor. */
-export interface Examples {
   /** A build with the value that is found marked «so»; run as a test. */
   readonly bad: string;
   /** A build of the same kind in which nothing is found. */

@@ -1,6 +1,6 @@
 /** The reference of all checks, from the checks themselves: what, why, what to do, source, example. Adds no words of its own about any check. */
 import { type Check, groups } from '../checks/check';
-import { examplesOf } from '../checks/generated/examples';
+import { explanationOf } from '../checks/generated/explanations';
 
 const plainExample = (marked: string): string => marked.replace(/^\n/, '').replace(/[«»]/g, '');
 
@@ -14,7 +14,8 @@ function markedExample(marked: string): string {
 }
 
 export function checkAsJson(check: Check): unknown {
-  const { id, title, group, severity, danger, why, remedy, source, needs, may } = check;
+  const { id, title, group, severity, danger, needs, may } = check;
+  const { why, remedy, source, bad, good } = explanationOf(check);
   return {
     id,
     title,
@@ -26,27 +27,28 @@ export function checkAsJson(check: Check): unknown {
     source,
     needs: Object.values(needs),
     may: Object.values(may),
-    bad: plainExample(examplesOf(check).bad),
-    good: plainExample(examplesOf(check).good),
+    bad: plainExample(bad),
+    good: plainExample(good),
   };
 }
 
 export function checkAsText(check: Check): string {
+  const { why, remedy, source, bad, good } = explanationOf(check);
   const danger = check.danger ? `, danger: ${check.danger}` : '';
   return [
     `${check.id}: ${check.title}`,
     `${check.group}, ${check.severity}${danger}`,
     '',
-    `Why    ${check.why}`,
-    `Do     ${check.remedy}`,
-    `Source ${check.source}`,
+    `Why    ${why}`,
+    `Do     ${remedy}`,
+    `Source ${source}`,
     `Needs  ${Object.values(check.needs).join(', ')}`,
     '',
     'Found in:',
-    markedExample(examplesOf(check).bad).replace(/^/gm, '  ').trimEnd(),
+    markedExample(bad).replace(/^/gm, '  ').trimEnd(),
     '',
     'Not found in:',
-    plainExample(examplesOf(check).good).replace(/^/gm, '  ').trimEnd(),
+    plainExample(good).replace(/^/gm, '  ').trimEnd(),
     '',
   ].join('\n');
 }
@@ -64,6 +66,7 @@ export function referencePage(checks: readonly Check[]): string {
     if (own.length === 0) continue;
     out.push(`## ${group.charAt(0).toUpperCase()}${group.slice(1)}`, '');
     for (const check of own) {
+      const { why, remedy, source, bad, good } = explanationOf(check);
       out.push(
         `### ${check.id}`,
         '',
@@ -71,11 +74,11 @@ export function referencePage(checks: readonly Check[]): string {
         '',
       );
       out.push(
-        check.why,
+        why,
         '',
-        `What to do: ${check.remedy}`,
+        `What to do: ${remedy}`,
         '',
-        `Source: ${check.source}. Compares ${Object.values(check.needs)
+        `Source: ${source}. Compares ${Object.values(check.needs)
           .map((need) => `\`${need}\``)
           .join(', ')}.`,
         '',
@@ -84,13 +87,13 @@ export function referencePage(checks: readonly Check[]): string {
         'Found in:',
         '',
         '```yaml',
-        ...markedExample(examplesOf(check).bad).trimEnd().split('\n'),
+        ...markedExample(bad).trimEnd().split('\n'),
         '```',
         '',
         'Not found in:',
         '',
         '```yaml',
-        ...plainExample(examplesOf(check).good).trimEnd().split('\n'),
+        ...plainExample(good).trimEnd().split('\n'),
         '```',
         '',
       );

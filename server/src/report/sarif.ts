@@ -1,7 +1,9 @@
 /** Findings as SARIF 2.1.0 for code scanning: one run, relative addresses, lines from 1, fingerprints that outlive moved lines. Judges nothing. */
+
 import type { Finding } from '../build/finding';
 import type { Place } from '../build/place';
 import type { Check } from '../checks/check';
+import { explanationOf } from '../checks/generated/explanations';
 import { positionAt } from '../text/lines';
 import type { Where } from './findings-json';
 import { cut, visible } from './markdown-safe';
@@ -64,8 +66,8 @@ function rule(id: string, checks: readonly Check[]): unknown {
   return {
     id,
     shortDescription: { text: check.title },
-    fullDescription: { text: check.why },
-    help: { text: check.remedy },
+    fullDescription: { text: explanationOf(check).why },
+    help: { text: explanationOf(check).remedy },
     defaultConfiguration: { level: levels[check.severity] },
     properties: { tags: [check.group, ...(check.danger ? [check.danger] : [])] },
   };

@@ -1,6 +1,6 @@
 /** Whether a number decides what a check says: every number of its two examples is turned, one at a time. Knows no check. */
 import type { Check } from '../../../server/src/checks/check';
-import { examplesOf } from '../../../server/src/checks/generated/examples';
+import { explanationOf } from '../../../server/src/checks/generated/explanations';
 import { changed, valuesOf } from './example';
 import { spoken } from './spoken';
 
@@ -20,7 +20,7 @@ function others(said: string): readonly string[] {
 
 /** The first turn that makes the check speak or fall silent, in words; nothing when none does. */
 export function decidedBy(check: Check): string | undefined {
-  for (const example of [examplesOf(check).bad, examplesOf(check).good]) {
+  for (const example of [explanationOf(check).bad, explanationOf(check).good]) {
     const found = spoken(check, changed(example, {})).findings.length > 0;
     for (const [path, text] of valuesOf(example))
       for (const match of text.matchAll(numbers)) {

@@ -8,9 +8,6 @@ export default check({
   title: 'No safe place for packs',
   severity: 'warning',
   danger: 'fire',
-  why: 'A pack that burns cannot be put out; it can only burn where nothing else does.',
-  remedy: 'Charge attended, on stone or in a box of metal, away from the way out.',
-  source: 'common practice',
   needs: { cells: 'pack.cells', own: 'bench.tools.fire-safe-place' },
   judge({ cells, own }) {
     if (own.value) return undefined;
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pack that burns cannot be put out; it can only burn where nothing else does.',
+  remedy: 'Charge attended, on stone or in a box of metal, away from the way out.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -10,9 +10,6 @@ export default check({
   group: 'assembly',
   title: 'Contacts close together, soldered by hand',
   severity: 'information',
-  why: 'A hair of solder between battery and its neighbour is not seen, and kills the board at first power.',
-  remedy: 'Use a cable with plugs; otherwise every second contact first, and each neighbour checked with the meter.',
-  source: 'common practice; distances as in the names of the connector series',
   needs: { soldered: 'harness.soldered', series: 'esc.controller-socket.series' },
   judge({ soldered, series }) {
     const pitch = pitches[series.value];
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A hair of solder between battery and its neighbour is not seen, and kills the board at first power.',
+  remedy: 'Use a cable with plugs; otherwise every second contact first, and each neighbour checked with the meter.',
+  source: 'common practice; distances as in the names of the connector series',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'assembly',
   title: 'Limiter lets too much through',
   severity: 'information',
-  why: 'A bridge then burns a trace before the limiter trips.',
-  remedy: 'Use one of 1 or 2 A for the first power.',
-  source: 'common practice: 2 A up to two cells, 3 A above',
   needs: { cells: 'pack.cells', limiter: 'bench.tools.current-limiter' },
   judge({ cells, limiter }) {
     const most = cells.value.series <= 2 ? 2 : 3;
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A bridge then burns a trace before the limiter trips.',
+  remedy: 'Use one of 1 or 2 A for the first power.',
+  source: 'common practice: 2 A up to two cells, 3 A above',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'assembly',
   title: 'Nothing to undo a bridge with',
   severity: 'information',
-  why: 'A bridge between two pads of a board is found under the loupe and undone with braid, or not at all.',
-  remedy: 'Get a little braid and flux.',
-  source: 'common practice',
   needs: { part: 'motors.count', own: 'bench.tools.wick' },
   judge({ part, own }) {
     if (own.value) return undefined;
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A bridge between two pads of a board is found under the loupe and undone with braid, or not at all.',
+  remedy: 'Get a little braid and flux.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

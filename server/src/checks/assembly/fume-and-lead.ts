@@ -7,9 +7,6 @@ export default check({
   group: 'assembly',
   title: 'No fan for the fume',
   severity: 'information',
-  why: 'Flux fume irritates, and makes some people allergic to it for good.',
-  remedy: 'A fan or an open window, eyes protected, hands washed.',
-  source: 'common practice',
   needs: { part: 'motors.count', own: 'bench.tools.fume-extraction' },
   judge({ part, own }) {
     if (own.value) return undefined;
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Flux fume irritates, and makes some people allergic to it for good.',
+  remedy: 'A fan or an open window, eyes protected, hands washed.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

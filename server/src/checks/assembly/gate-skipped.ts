@@ -10,9 +10,6 @@ export default check({
   title: 'Power before its gate',
   severity: 'warning',
   danger: 'fire',
-  why: 'Power before polarity and shorts were checked is how boards burn.',
-  remedy: 'Do the earlier gates, and write their dates.',
-  source: 'order of work: common practice',
   needs: { gates: 'build.gates' },
   judge({ gates }, craft) {
     const steps = stepsOf(craft, jointsOf(craft));
@@ -35,7 +32,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Power before polarity and shorts were checked is how boards burn.',
+  remedy: 'Do the earlier gates, and write their dates.',
+  source: 'order of work: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'assembly',
   title: 'A passed gate is void',
   severity: 'warning',
-  why: 'A test says nothing of what was built afterwards.',
-  remedy: 'Test again and write the new date, or take the gate out.',
-  source: 'the build itself',
   needs: { gates: 'build.gates' },
   judge(_, craft) {
     return gateStates(craft).flatMap(({ gate, is, date }) => {
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A test says nothing of what was built afterwards.',
+  remedy: 'Test again and write the new date, or take the gate out.',
+  source: 'the build itself',
   bad: `
 dryfit: build
 name: Example

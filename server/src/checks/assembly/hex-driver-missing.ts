@@ -9,9 +9,6 @@ export default check({
   group: 'assembly',
   title: 'No key for these screws',
   severity: 'warning',
-  why: 'A key half a size off rounds the socket, and the motor stays on.',
-  remedy: 'Get the key; a sharp one costs less than a drilled-out screw.',
-  source: 'ISO 4762, ISO 7380-1, ISO 10642; smaller heads: trade habit',
   needs: { hex: 'bench.tools.hex', motors: 'motors.screws' },
   judge({ hex }, craft) {
     const seen = new Set<number>();
@@ -36,7 +33,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A key half a size off rounds the socket, and the motor stays on.',
+  remedy: 'Get the key; a sharp one costs less than a drilled-out screw.',
+  source: 'ISO 4762, ISO 7380-1, ISO 10642; smaller heads: trade habit',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'assembly',
   title: 'No sleeve for the capacitor legs',
   severity: 'information',
-  why: 'Bare legs above carbon short the battery.',
-  remedy: 'Get heat-shrink of 2 to 3 mm; tape unwraps when warm.',
-  source: 'common practice: heat-shrink of 3.5 mm at most clings to a leg',
   needs: { capacitor: 'capacitor.capacitance', own: 'bench.tools.heat-shrink' },
   judge({ capacitor, own }) {
     if (own.items.some((item) => !exceeds(item.value, 3.5e-3))) return undefined;
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Bare legs above carbon short the battery.',
+  remedy: 'Get heat-shrink of 2 to 3 mm; tape unwraps when warm.',
+  source: 'common practice: heat-shrink of 3.5 mm at most clings to a leg',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'assembly',
   title: 'Iron set too hot or too cold',
   severity: 'information',
-  why: 'Above about 430 C pads lift and flux burns; below 315 C the joint stays dull.',
-  remedy: '380 to 400 C for battery pads, 330 to 350 C and two seconds for signal pads.',
-  source: 'limits of 315 to 400 C and 430 C: common practice with leaded solder',
   needs: { motors: 'motors.count', iron: 'bench.tools.iron-temperature' },
   judge({ motors, iron }) {
     const celsius = Math.round(iron.value);
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Above about 430 C pads lift and flux burns; below 315 C the joint stays dull.',
+  remedy: '380 to 400 C for battery pads, 330 to 350 C and two seconds for signal pads.',
+  source: 'limits of 315 to 400 C and 430 C: common practice with leaded solder',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'assembly',
   title: 'Iron too weak for thick wires',
   severity: 'warning',
-  why: 'A weak iron makes cold joints on battery pads, and is held there until the pad lifts.',
-  remedy: 'Use 60 W or more with a chisel tip of 3 to 5 mm.',
-  source: 'common practice: 60 W from 14 AWG on',
   needs: { wire: 'battery-lead.wire', iron: 'bench.tools.iron' },
   judge({ wire, iron }) {
     if (wire.value > 14 || !fallsShort(iron.value, 60)) return undefined;
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A weak iron makes cold joints on battery pads, and is held there until the pad lifts.',
+  remedy: 'Use 60 W or more with a chisel tip of 3 to 5 mm.',
+  source: 'common practice: 60 W from 14 AWG on',
   bad: `
 dryfit: build
 name: Example

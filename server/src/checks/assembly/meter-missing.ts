@@ -8,9 +8,6 @@ export default check({
   title: 'No meter before the first power',
   severity: 'warning',
   danger: 'fire',
-  why: 'Without a continuity check the first plug-in is a gamble.',
-  remedy: 'Get or borrow a multimeter with a beeper.',
-  source: 'common practice',
   needs: { part: 'motors.count', own: 'bench.tools.meter' },
   judge({ part, own }) {
     if (own.value) return undefined;
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without a continuity check the first plug-in is a gamble.',
+  remedy: 'Get or borrow a multimeter with a beeper.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'assembly',
   title: 'No driver for these nuts',
   severity: 'warning',
-  why: 'Pliers slip, and what is half tight comes off in the air.',
-  remedy: 'Get a driver of that size, or the propeller tool.',
-  source: 'ISO 4032, ISO 10511: M5 is 8 mm across flats',
   needs: { nuts: 'bench.tools.nuts', shaft: 'motors.shaft' },
   judge({ nuts }, craft) {
     const tool = craft.bench?.tools?.['propeller-tool']?.value === true;
@@ -30,7 +27,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Pliers slip, and what is half tight comes off in the air.',
+  remedy: 'Get a driver of that size, or the propeller tool.',
+  source: 'ISO 4032, ISO 10511: M5 is 8 mm across flats',
   bad: `
 dryfit: build
 name: Example

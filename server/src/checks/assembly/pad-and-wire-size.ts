@@ -7,9 +7,6 @@ export default check({
   group: 'assembly',
   title: 'Motor wires too thick for the pads',
   severity: 'warning',
-  why: 'A wire that is wider than its pad hangs over, bridges to the next and levers the pad off.',
-  remedy: 'Take motors with thinner wires, or an ESC made for such motors.',
-  source: "common practice: an ESC's battery pads are its largest",
   needs: { wire: 'motors.wire', pads: 'esc.pads' },
   judge({ wire, pads }) {
     if (wire.value >= pads.value) return undefined;
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A wire that is wider than its pad hangs over, bridges to the next and levers the pad off.',
+  remedy: 'Take motors with thinner wires, or an ESC made for such motors.',
+  source: "common practice: an ESC's battery pads are its largest",
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'assembly',
   title: 'Motor order not written down',
   severity: 'information',
-  why: 'A re-flash or a preset erases it, and the craft flips at the next start.',
-  remedy: 'Write `motor-map` under `setup`, or move the contacts.',
-  source: 'common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge({ harness }, craft) {
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A re-flash or a preset erases it, and the craft flips at the next start.',
+  remedy: 'Write `motor-map` under `setup`, or move the contacts.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'assembly',
   title: 'Solder needs more heat',
   severity: 'information',
-  why: 'Lead-free melts some 35 C higher and wets half as fast: dull joints on thick wire.',
-  remedy: 'Set the iron higher, use flux, or leaded solder where your rules allow it.',
-  source: 'melting: Sn63Pb37 183 C, SAC305 217 to 220 C; 350 C at the iron for it: common practice',
   needs: { motors: 'motors.count', solder: 'bench.tools.solder', iron: 'bench.tools.iron-temperature' },
   judge({ motors, solder, iron }) {
     const lead = /Pb/.test(solder.value);
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Lead-free melts some 35 C higher and wets half as fast: dull joints on thick wire.',
+  remedy: 'Set the iron higher, use flux, or leaded solder where your rules allow it.',
+  source: 'melting: Sn63Pb37 183 C, SAC305 217 to 220 C; 350 C at the iron for it: common practice',
   bad: `
 dryfit: build
 name: Example

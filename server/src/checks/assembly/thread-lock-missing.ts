@@ -7,9 +7,6 @@ export default check({
   group: 'assembly',
   title: 'No thread locker for motor screws',
   severity: 'information',
-  why: 'Motor screws shake loose in an hour of flying.',
-  remedy: 'A drop of medium thread locker on each; none on plastic, nylon or propeller nuts.',
-  source: 'common practice',
   needs: { part: 'motors.count', own: 'bench.tools.thread-lock' },
   judge({ part, own }) {
     if (own.value) return undefined;
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Motor screws shake loose in an hour of flying.',
+  remedy: 'A drop of medium thread locker on each; none on plastic, nylon or propeller nuts.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'assembly',
   title: 'No wire of this gauge',
   severity: 'information',
-  why: 'The evening ends at the first joint that lacks its wire.',
-  remedy: 'Get half a metre of each gauge.',
-  source: 'joints of this build, common practice',
   needs: { wires: 'bench.tools.wires', lead: 'battery-lead.wire' },
   judge({ wires, lead }, craft) {
     const bought = boughtParts(craft).some(
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The evening ends at the first joint that lacks its wire.',
+  remedy: 'Get half a metre of each gauge.',
+  source: 'joints of this build, common practice',
   bad: `
 dryfit: build
 name: Example

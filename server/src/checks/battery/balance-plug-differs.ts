@@ -8,9 +8,6 @@ export default check({
   group: 'battery',
   title: 'Balance plug does not fit the cells',
   severity: 'error',
-  why: 'A charger that sees the wrong cells charges some of them too far.',
-  remedy: 'Count the contacts again: one more than cells in series.',
-  source: 'JST XH balance plugs: cells + 1 contacts',
   needs: { pins: 'pack.balance-pins', cells: 'pack.cells' },
   when: (_, pack) => pack?.facts['balance-pins'] !== undefined,
   judge({ pins, cells }) {
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A charger that sees the wrong cells charges some of them too far.',
+  remedy: 'Count the contacts again: one more than cells in series.',
+  source: 'JST XH balance plugs: cells + 1 contacts',
   bad: `
 dryfit: build
 name: Example

@@ -19,9 +19,6 @@ export default check({
   group: 'battery',
   title: "Pack and craft don't plug together",
   severity: 'error',
-  why: 'A plug that does not mate, or has the same half on both sides, leaves the craft on the bench.',
-  remedy: 'Solder the plug of the packs to the craft, or choose packs with the plug of the craft.',
-  source: 'common practice: by habit the battery carries the half with sockets',
   needs: { pack: 'pack.plug', craft: 'battery-lead.plug' },
   may: { packHalf: 'pack.plug-half', craftHalf: 'battery-lead.plug-half' },
   judge({ pack, craft, packHalf, craftHalf }, build) {
@@ -43,7 +40,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A plug that does not mate, or has the same half on both sides, leaves the craft on the bench.',
+  remedy: 'Solder the plug of the packs to the craft, or choose packs with the plug of the craft.',
+  source: 'common practice: by habit the battery carries the half with sockets',
   bad: `
 dryfit: build
 name: Small plug

@@ -9,10 +9,6 @@ export default check({
   group: 'battery',
   title: 'Firmware counts the cells wrong',
   severity: 'warning',
-  why: 'With a wrong number of cells every warning comes far too early or far too late.',
-  remedy: 'Write the number of cells into the firmware, or raise its highest cell voltage to 4.40 V.',
-  source:
-    'widely used open flight firmware: cells are the voltage divided by the highest cell voltage, rounded down, plus one; 4.30 V by default',
   needs: { cells: 'pack.cells', chemistry: 'pack.chemistry' },
   may: { full: 'setup.cell-full', fixed: 'setup.cell-count' },
   judge({ cells, chemistry, full, fixed }, craft) {
@@ -42,7 +38,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'With a wrong number of cells every warning comes far too early or far too late.',
+  remedy: 'Write the number of cells into the firmware, or raise its highest cell voltage to 4.40 V.',
+  source:
+    'widely used open flight firmware: cells are the voltage divided by the highest cell voltage, rounded down, plus one; 4.30 V by default',
   bad: `
 dryfit: build
 name: Example

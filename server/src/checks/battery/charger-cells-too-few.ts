@@ -8,9 +8,6 @@ export default check({
   group: 'battery',
   title: 'Charger does not reach these cells',
   severity: 'error',
-  why: 'A pack that cannot be charged at home is of no use.',
-  remedy: 'Take a charger for these cells, or packs for this charger.',
-  source: "the charger maker's range",
   needs: { cells: 'pack.cells', charger: 'bench.charger.cells' },
   may: { balance: 'bench.charger.balance' },
   judge({ cells, charger, balance }) {
@@ -38,7 +35,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pack that cannot be charged at home is of no use.',
+  remedy: 'Take a charger for these cells, or packs for this charger.',
+  source: "the charger maker's range",
   bad: `
 dryfit: build
 name: Example

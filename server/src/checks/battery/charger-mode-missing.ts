@@ -7,9 +7,6 @@ export default check({
   group: 'battery',
   title: 'Charger has no mode for this chemistry',
   severity: 'warning',
-  why: 'A wrong mode charges to a wrong voltage: too high burns, too low gives away capacity.',
-  remedy: 'Charge high-voltage packs in LiPo mode to 4.20 V, or take a charger with the mode.',
-  source: 'common practice',
   needs: { chemistry: 'pack.chemistry', modes: 'bench.charger.chemistries' },
   judge({ chemistry, modes }) {
     const has = modes.items.map((item) => item.value);
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A wrong mode charges to a wrong voltage: too high burns, too low gives away capacity.',
+  remedy: 'Charge high-voltage packs in LiPo mode to 4.20 V, or take a charger with the mode.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

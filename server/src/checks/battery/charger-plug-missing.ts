@@ -7,9 +7,6 @@ export default check({
   group: 'battery',
   title: 'Charger has no lead for this plug',
   severity: 'warning',
-  why: 'Without a lead the pack stays empty, and home-made leads are how plugs get reversed.',
-  remedy: 'Add a charging lead for the plug.',
-  source: 'common practice',
   needs: { plug: 'pack.plug', leads: 'bench.charger.plugs' },
   when: (_, pack) => pack?.facts.plug?.value !== 'none',
   judge({ plug, leads }) {
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without a lead the pack stays empty, and home-made leads are how plugs get reversed.',
+  remedy: 'Add a charging lead for the plug.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'battery',
   title: 'Charger is slow for this pack',
   severity: 'information',
-  why: 'A full charge takes longer than the hour that packs are made for.',
-  remedy: 'Charge fewer packs at once, or take a stronger charger.',
-  source: 'power is full voltage x capacity at one C',
   needs: { capacity: 'pack.capacity', full: 'worked.pack-full-voltage' },
   may: { power: 'bench.charger.power', current: 'bench.charger.current' },
   when: (craft) => craft.bench?.charger?.power !== undefined || craft.bench?.charger?.current !== undefined,
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A full charge takes longer than the hour that packs are made for.',
+  remedy: 'Charge fewer packs at once, or take a stronger charger.',
+  source: 'power is full voltage x capacity at one C',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   title: 'Pack has more cells than the ESC takes',
   severity: 'error',
   danger: 'fire',
-  why: 'The transistors and the capacitors of an ESC fail at the first plug-in above their voltage, often with flame.',
-  remedy: 'Take an ESC rated for the pack, or a pack with fewer cells and motors of higher Kv.',
-  source: 'common practice: full voltage is 4.20 V a cell for LiPo and Li-ion, 4.35 V for high-voltage LiPo',
   needs: { cells: 'pack.cells', rating: 'esc.cells' },
   may: { full: 'worked.pack-full-voltage', limit: 'esc.voltage-limit', chemistry: 'pack.chemistry' },
   judge({ cells, rating, full, limit, chemistry }) {
@@ -51,7 +48,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The transistors and the capacitors of an ESC fail at the first plug-in above their voltage, often with flame.',
+  remedy: 'Take an ESC rated for the pack, or a pack with fewer cells and motors of higher Kv.',
+  source: 'common practice: full voltage is 4.20 V a cell for LiPo and Li-ion, 4.35 V for high-voltage LiPo',
   bad: `
 dryfit: build
 name: Too many cells

@@ -10,9 +10,6 @@ export default check({
   group: 'battery',
   title: "Motor speed and pack don't match the class",
   severity: 'warning',
-  why: 'Too fast a motor draws too much and overheats, too slow a one has no thrust.',
-  remedy: 'Take the Kv that the class flies on this number of cells, other cells, or limit the throttle.',
-  source: 'what craft of each class fly, and a tenth and a fifth beyond: common practice',
   needs: { kv: 'motors.kv', cells: 'pack.cells', craft: 'build.craft' },
   may: { chemistry: 'pack.chemistry', limit: 'flight.throttle-limit' },
   judge({ kv, cells, craft, chemistry, limit }) {
@@ -39,7 +36,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Too fast a motor draws too much and overheats, too slow a one has no thrust.',
+  remedy: 'Take the Kv that the class flies on this number of cells, other cells, or limit the throttle.',
+  source: 'what craft of each class fly, and a tenth and a fifth beyond: common practice',
   bad: `
 dryfit: build
 name: Example

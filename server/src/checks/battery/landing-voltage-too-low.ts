@@ -10,9 +10,6 @@ export default check({
   group: 'battery',
   title: 'Warnings come too late',
   severity: 'warning',
-  why: 'A lithium cell taken below its limit loses capacity for good, and puffs.',
-  remedy: 'Warn at 3.5 V a cell and land at 3.3 V under load; Li-ion goes lower, by its maker.',
-  source: 'defaults of widely used open flight firmware (3.5 and 3.3 V); Li-ion limits of cell makers, common practice',
   needs: { chemistry: 'pack.chemistry' },
   may: { warn: 'setup.cell-warning', land: 'setup.cell-landing', limit: 'pack.landing-voltage' },
   when: (craft) => craft.said.setup?.['cell-warning'] !== undefined || craft.said.setup?.['cell-landing'] !== undefined,
@@ -42,7 +39,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A lithium cell taken below its limit loses capacity for good, and puffs.',
+  remedy: 'Warn at 3.5 V a cell and land at 3.3 V under load; Li-ion goes lower, by its maker.',
+  source: 'defaults of widely used open flight firmware (3.5 and 3.3 V); Li-ion limits of cell makers, common practice',
   bad: `
 dryfit: build
 name: Example

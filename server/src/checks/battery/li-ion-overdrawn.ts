@@ -9,9 +9,6 @@ export default check({
   group: 'battery',
   title: 'Li-ion cells asked for too much',
   severity: 'warning',
-  why: 'Cylindrical cells sag and heat far earlier than LiPo; overdrawn they vent.',
-  remedy: 'Take LiPo for punchy flying, two strings in parallel, or limit the throttle.',
-  source: "cell makers' continuous currents of about 30 A for the strongest cells of this size: common practice",
   needs: { cells: 'pack.cells', chemistry: 'pack.chemistry', current: 'worked.pack-current' },
   may: { limit: 'flight.throttle-limit', rating: 'pack.discharge', capacity: 'pack.capacity' },
   when: (_, pack) => pack?.facts.chemistry?.value === 'Li-ion',
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Cylindrical cells sag and heat far earlier than LiPo; overdrawn they vent.',
+  remedy: 'Take LiPo for punchy flying, two strings in parallel, or limit the throttle.',
+  source: "cell makers' continuous currents of about 30 A for the strongest cells of this size: common practice",
   bad: `
 dryfit: build
 name: Example

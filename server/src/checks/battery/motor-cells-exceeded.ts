@@ -9,9 +9,6 @@ export default check({
   group: 'battery',
   title: 'Motor is not meant for this pack',
   severity: 'warning',
-  why: 'More cells than the motor is wound for overheat it; fewer leave it without thrust.',
-  remedy: 'Take a motor for this pack, or a pack for this motor.',
-  source: "the maker's range of cells",
   needs: { cells: 'pack.cells', motor: 'motors.cells' },
   may: { limit: 'flight.throttle-limit' },
   judge({ cells, motor, limit }) {
@@ -37,7 +34,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'More cells than the motor is wound for overheat it; fewer leave it without thrust.',
+  remedy: 'Take a motor for this pack, or a pack for this motor.',
+  source: "the maker's range of cells",
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'battery',
   title: 'Pack cannot give the current',
   severity: 'warning',
-  why: 'A pack that is asked for more than it can give sags, heats, puffs and is soon ruined.',
-  remedy: 'Take a larger pack or one with a higher rating, a flatter propeller, or limit the throttle.',
-  source: 'current from the model at full throttle; a share of 0.6 as flights are flown: common practice',
   needs: { rating: 'pack.discharge', capacity: 'pack.capacity', current: 'worked.pack-current' },
   may: { burst: 'pack.burst-discharge', limit: 'flight.throttle-limit' },
   judge({ rating, capacity, current, burst, limit }) {
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pack that is asked for more than it can give sags, heats, puffs and is soon ruined.',
+  remedy: 'Take a larger pack or one with a higher rating, a flatter propeller, or limit the throttle.',
+  source: 'current from the model at full throttle; a share of 0.6 as flights are flown: common practice',
   bad: `
 dryfit: build
 name: Example

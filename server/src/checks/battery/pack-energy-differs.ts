@@ -9,10 +9,6 @@ export default check({
   group: 'battery',
   title: 'Printed energy does not fit the pack',
   severity: 'warning',
-  why: 'One of the three figures is wrong, and the flight time rests on it.',
-  remedy: 'Correct the figure that was misread.',
-  source:
-    'energy is cells x nominal voltage x capacity; a tenth of leeway for chemistries and rounding: common practice',
   needs: { printed: 'pack.energy', cells: 'pack.cells', capacity: 'pack.capacity' },
   may: { chemistry: 'pack.chemistry' },
   when: (_, pack) => pack?.facts.energy !== undefined,
@@ -28,7 +24,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'One of the three figures is wrong, and the flight time rests on it.',
+  remedy: 'Correct the figure that was misread.',
+  source:
+    'energy is cells x nominal voltage x capacity; a tenth of leeway for chemistries and rounding: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -12,9 +12,6 @@ export default check({
   group: 'battery',
   title: 'Pack and air travel',
   severity: 'information',
-  why: 'A pack above the limit is taken away at the airport.',
-  remedy: 'Take smaller packs along, ask the airline, or send by ground.',
-  source: 'US FAA pack safe and IATA passenger rules as reported: 100 Wh free, up to 160 Wh with approval, at most two',
   needs: { cells: 'pack.cells', capacity: 'pack.capacity' },
   may: { printed: 'pack.energy', chemistry: 'pack.chemistry' },
   judge({ cells, capacity, printed, chemistry }) {
@@ -34,7 +31,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pack above the limit is taken away at the airport.',
+  remedy: 'Take smaller packs along, ask the airline, or send by ground.',
+  source: 'US FAA pack safe and IATA passenger rules as reported: 100 Wh free, up to 160 Wh with approval, at most two',
   bad: `
 dryfit: build
 name: Example

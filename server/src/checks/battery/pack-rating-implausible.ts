@@ -9,9 +9,6 @@ export default check({
   group: 'battery',
   title: 'Label promises more than packs give',
   severity: 'information',
-  why: 'Ratings on labels are advertising; a figure computed from them flatters the craft.',
-  remedy: 'Measure the resistance of a cell and write that.',
-  source: 'common practice: 120 C',
   needs: { rating: 'pack.discharge', capacity: 'pack.capacity' },
   may: { resistance: 'pack.cell-resistance' },
   judge({ rating, capacity, resistance }) {
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Ratings on labels are advertising; a figure computed from them flatters the craft.',
+  remedy: 'Measure the resistance of a cell and write that.',
+  source: 'common practice: 120 C',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'battery',
   title: 'Pack sinks low at full throttle',
   severity: 'warning',
-  why: 'Cells pulled below 3 V under load age fast, and the craft falls out of a punch.',
-  remedy: 'Take a larger pack or one of lower resistance, a flatter propeller, or limit the throttle.',
-  source: 'modelled voltage under load; 3.2 V a cell for LiPo and 2.7 V for Li-ion: common practice',
   needs: { values: 'worked.pack-values', capacity: 'pack.capacity' },
   may: { resistance: 'pack.cell-resistance', chemistry: 'pack.chemistry', limit: 'flight.throttle-limit' },
   when: (craft) => exceeds(craft.said.flight?.['throttle-limit']?.value ?? 1, 0.95),
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Cells pulled below 3 V under load age fast, and the craft falls out of a punch.',
+  remedy: 'Take a larger pack or one of lower resistance, a flatter propeller, or limit the throttle.',
+  source: 'modelled voltage under load; 3.2 V a cell for LiPo and 2.7 V for Li-ion: common practice',
   bad: `
 dryfit: build
 name: Example

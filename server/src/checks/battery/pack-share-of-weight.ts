@@ -9,9 +9,6 @@ export default check({
   group: 'battery',
   title: 'Pack weighs unusually much or little',
   severity: 'information',
-  why: 'Beyond about half of the weight more battery hardly adds flight time; far below a fifth the craft could carry more.',
-  remedy: 'Compare the flight time with the next smaller and larger pack.',
-  source: 'common practice: 20 to 45 % on open craft, up to 50 % for long range; five points more or less say nothing',
   needs: { pack: 'pack.weight', weight: 'worked.pack-weight' },
   judge({ pack, weight }, craft) {
     const share = pack.value / weight.value.ready.value;
@@ -30,7 +27,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Beyond about half of the weight more battery hardly adds flight time; far below a fifth the craft could carry more.',
+  remedy: 'Compare the flight time with the next smaller and larger pack.',
+  source: 'common practice: 20 to 45 % on open craft, up to 50 % for long range; five points more or less say nothing',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   title: 'Packs charged side by side differ',
   severity: 'warning',
   danger: 'fire',
-  why: 'Packs of different cells on one parallel board push a huge current into one another.',
-  remedy: 'Never join packs of different cell counts; mark the board.',
-  source: 'common practice',
   needs: { parallel: 'bench.charger.parallel-board', cells: 'pack.cells' },
   when: (craft) => craft.packs.length > 1 && craft.bench?.charger?.['parallel-board']?.value === true,
   judge({ parallel, cells }, craft, pack) {
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Packs of different cells on one parallel board push a huge current into one another.',
+  remedy: 'Never join packs of different cell counts; mark the board.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'data',
   title: 'Motor pattern on a board',
   severity: 'information',
-  why: 'The same figures mean neighbouring holes on a board and opposite holes under a motor.',
-  remedy: 'Measure the distance of neighbouring holes.',
-  source: 'common practice: boards come with 16, 20, 25.5, 26 and 30.5 mm squares',
   needs: {},
   may: { controller: 'flight-controller.mount', esc: 'esc.mount' },
   when: (craft) => craft.roles['flight-controller']?.mount !== undefined || craft.roles.esc?.mount !== undefined,
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The same figures mean neighbouring holes on a board and opposite holes under a motor.',
+  remedy: 'Measure the distance of neighbouring holes.',
+  source: 'common practice: boards come with 16, 20, 25.5, 26 and 30.5 mm squares',
   bad: `
 dryfit: build
 name: Example

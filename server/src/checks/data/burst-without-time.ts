@@ -7,9 +7,6 @@ export default check({
   group: 'data',
   title: 'Burst current without a time',
   severity: 'information',
-  why: "A figure for one second and one for a minute differ by half; a product's name tells neither.",
-  remedy: 'Write the time, as in 60 A for 10 s.',
-  source: 'common practice',
   needs: {},
   may: { esc: 'esc.burst', motor: 'motors.peak-current' },
   when: (craft) => craft.roles.esc?.burst !== undefined || craft.roles.motors?.['peak-current'] !== undefined,
@@ -28,7 +25,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: "A figure for one second and one for a minute differ by half; a product's name tells neither.",
+  remedy: 'Write the time, as in 60 A for 10 s.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'data',
   title: 'Class of craft and propeller differ',
   severity: 'warning',
-  why: 'Targets and habits are taken from the class; with the wrong one they mislead.',
-  remedy: 'Name the class of the craft, or leave it out.',
-  source: 'common practice',
   needs: { craft: 'build.craft', size: 'propellers.size' },
   judge({ craft, size }) {
     const range = classDiameter(craft.value);
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Targets and habits are taken from the class; with the wrong one they mislead.',
+  remedy: 'Name the class of the craft, or leave it out.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

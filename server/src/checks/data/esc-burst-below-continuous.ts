@@ -8,9 +8,6 @@ export default check({
   group: 'data',
   title: 'Burst current below the continuous one',
   severity: 'warning',
-  why: 'The two were mistaken for one another, and the ESC is judged by the wrong one.',
-  remedy: 'Continuous under `current`, the larger short-time figure under `burst`.',
-  source: 'what the two words mean',
   needs: { current: 'esc.current', burst: 'esc.burst' },
   when: (craft) => craft.roles.esc?.burst !== undefined,
   judge({ current, burst }) {
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The two were mistaken for one another, and the ESC is judged by the wrong one.',
+  remedy: 'Continuous under `current`, the larger short-time figure under `burst`.',
+  source: 'what the two words mean',
   bad: `
 dryfit: build
 name: Example

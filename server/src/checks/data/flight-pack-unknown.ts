@@ -7,9 +7,6 @@ export default check({
   group: 'data',
   title: 'Flight names a pack that is not there',
   severity: 'error',
-  why: 'The figures would be for another pack than the reader thinks.',
-  remedy: 'Name one of the packs.',
-  source: 'the packs of the build',
   needs: { pack: 'flight.pack' },
   when: (craft) => craft.said.flight?.pack !== undefined,
   judge({ pack }, craft) {
@@ -28,7 +25,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The figures would be for another pack than the reader thinks.',
+  remedy: 'Name one of the packs.',
+  source: 'the packs of the build',
   bad: `
 dryfit: build
 name: Example

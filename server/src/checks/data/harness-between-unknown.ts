@@ -7,9 +7,6 @@ export default check({
   group: 'data',
   title: 'Cable between parts that are not there',
   severity: 'warning',
-  why: 'A cable that joins nothing is not checked.',
-  remedy: 'Name the roles of the parts as they stand in the build.',
-  source: 'the parts of the build',
   needs: { between: 'harness.between' },
   when: (craft) => craft.roles.harness?.between !== undefined,
   judge({ between }, craft) {
@@ -28,7 +25,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A cable that joins nothing is not checked.',
+  remedy: 'Name the roles of the parts as they stand in the build.',
+  source: 'the parts of the build',
   bad: `
 dryfit: build
 name: Example

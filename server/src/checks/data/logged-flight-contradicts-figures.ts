@@ -8,10 +8,6 @@ export default check({
   group: 'data',
   title: 'Logged flight contradicts the craft',
   severity: 'warning',
-  why: 'The logged flight outweighs the model in flight time and current, so a slipped digit spoils them.',
-  remedy: 'Look at the log again: minutes in the air, what was charged back, what the craft weighed then.',
-  source:
-    'the model of this program, from the parts alone; a reading beyond twice the typical range, which holds about four of five craft',
   needs: { figures: 'worked.pack-figures' },
   // The log is of a flight with the pack that the figures are for.
   when: (craft, pack) => craft.said.flight?.logged !== undefined && pack === chosenPack(craft),
@@ -39,7 +35,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The logged flight outweighs the model in flight time and current, so a slipped digit spoils them.',
+  remedy: 'Look at the log again: minutes in the air, what was charged back, what the craft weighed then.',
+  source:
+    'the model of this program, from the parts alone; a reading beyond twice the typical range, which holds about four of five craft',
   bad: `
 dryfit: build
 name: Example

@@ -12,9 +12,6 @@ export default check({
   group: 'data',
   title: 'Unlike all reference craft',
   severity: 'information',
-  why: 'What nobody flies may be new, or a slip of the pen.',
-  remedy: 'Look at the value again; keep it when it is meant.',
-  source: "the workspace's own reference builds, three or more of the class",
   needs: { craft: 'build.craft' },
   when: (craft) => craft.said.reference?.value !== true && (consensusFor(craft)?.references.length ?? 0) >= enough,
   judge(_, craft) {
@@ -36,7 +33,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'What nobody flies may be new, or a slip of the pen.',
+  remedy: 'Look at the value again; keep it when it is meant.',
+  source: "the workspace's own reference builds, three or more of the class",
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'data',
   title: 'Something private in a shared file',
   severity: 'warning',
-  why: 'Whoever has the bind phrase can bind to the craft; git keeps it even after it was deleted.',
-  remedy: 'Keep it elsewhere, and change it if the file was ever shared.',
-  source: 'common practice',
   needs: {},
   when: (craft) => notesOf(craft).length > 0,
   judge(_, craft) {
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Whoever has the bind phrase can bind to the craft; git keeps it even after it was deleted.',
+  remedy: 'Keep it elsewhere, and change it if the file was ever shared.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -14,10 +14,6 @@ export default check({
   group: 'data',
   title: 'Thrust-stand row contradicts the motor',
   severity: 'warning',
-  why: 'Rows of a thrust stand outweigh the model in every figure, so a slipped digit or another motor spoils them all.',
-  remedy: 'Look at the row again: the reading, the propeller, the voltage, the Kv of the motor on the stand.',
-  source:
-    'the model of this program, from nameplate alone; a reading beyond twice the typical range, which holds about four of five motors of one nameplate',
   needs: { figures: 'worked.pack-figures', table: 'motors.thrust-table' },
   when: (craft) => standRows(craft).length > 0,
   judge({ figures }, craft) {
@@ -41,7 +37,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Rows of a thrust stand outweigh the model in every figure, so a slipped digit or another motor spoils them all.',
+  remedy: 'Look at the row again: the reading, the propeller, the voltage, the Kv of the motor on the stand.',
+  source:
+    'the model of this program, from nameplate alone; a reading beyond twice the typical range, which holds about four of five motors of one nameplate',
   bad: `
 dryfit: build
 name: Example

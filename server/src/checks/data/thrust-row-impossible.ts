@@ -9,9 +9,6 @@ export default check({
   group: 'data',
   title: 'Thrust figures that cannot be',
   severity: 'warning',
-  why: 'Measured rows beat the model; a slip in one of them makes every figure wrong.',
-  remedy: "Look at the row's units and digits again.",
-  source: 'momentum theory: the least power for a thrust with a propeller of this size',
   needs: { table: 'motors.thrust-table' },
   when: (craft) => craft.roles.motors?.['thrust-table'] !== undefined,
   judge({ table }) {
@@ -34,7 +31,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Measured rows beat the model; a slip in one of them makes every figure wrong.',
+  remedy: "Look at the row's units and digits again.",
+  source: 'momentum theory: the least power for a thrust with a propeller of this size',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'data',
   title: 'Thrust table of another propeller',
   severity: 'information',
-  why: 'Rows of another propeller tell nothing about this one; the model is used instead.',
-  remedy: 'Add a row with this propeller.',
-  source: 'how the figures are made: a millimetre of diameter and three of pitch count as the same propeller',
   needs: { table: 'motors.thrust-table', size: 'propellers.size' },
   when: (craft) => craft.roles.motors?.['thrust-table'] !== undefined,
   judge({ table, size }) {
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Rows of another propeller tell nothing about this one; the model is used instead.',
+  remedy: 'Add a row with this propeller.',
+  source: 'how the figures are made: a millimetre of diameter and three of pitch count as the same propeller',
   bad: `
 dryfit: build
 name: Example

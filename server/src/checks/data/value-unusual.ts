@@ -8,9 +8,6 @@ export default check({
   group: 'data',
   title: 'Value outside what the trade uses',
   severity: 'warning',
-  why: 'A zero too many or a wrong unit makes every figure that rests on it wrong, without any other sign.',
-  remedy: 'Look at the unit and the digits again.',
-  source: 'the range of each field in schemas/: common practice',
   needs: {},
   judge: (_, craft) =>
     unusualValues(craft).map(({ fact, least, most, far }) => ({
@@ -21,7 +18,10 @@ export default check({
     })),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A zero too many or a wrong unit makes every figure that rests on it wrong, without any other sign.',
+  remedy: 'Look at the unit and the digits again.',
+  source: 'the range of each field in schemas/: common practice',
   bad: `
 dryfit: build
 name: Example

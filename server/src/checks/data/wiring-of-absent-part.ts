@@ -7,9 +7,6 @@ export default check({
   group: 'data',
   title: 'Wiring of a part that is not there',
   severity: 'warning',
-  why: 'Either the part was forgotten, or the wiring was left over from another build.',
-  remedy: 'Add the part, or take its wiring out.',
-  source: 'the parts of the build',
   needs: { wiring: 'build.wiring' },
   when: (craft) => craft.said.wiring !== undefined,
   judge({ wiring }, craft) {
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Either the part was forgotten, or the wiring was left over from another build.',
+  remedy: 'Add the part, or take its wiring out.',
+  source: 'the parts of the build',
   bad: `
 dryfit: build
 name: Example

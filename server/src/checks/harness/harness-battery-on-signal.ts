@@ -10,10 +10,6 @@ export default check({
   title: 'Cable puts battery voltage on a signal contact',
   severity: 'error',
   danger: 'fire',
-  why: 'Battery voltage on a pin meant for 3.3 V destroys the flight controller at plug-in, and often the ESC.',
-  remedy: 'Do not plug in. Move the wires first, or solder them one by one.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -26,7 +22,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Battery voltage on a pin meant for 3.3 V destroys the flight controller at plug-in, and often the ESC.',
+  remedy: 'Do not plug in. Move the wires first, or solder them one by one.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: Battery on a motor contact

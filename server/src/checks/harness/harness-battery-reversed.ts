@@ -10,10 +10,6 @@ export default check({
   title: 'Cable swaps plus and minus',
   severity: 'error',
   danger: 'fire',
-  why: 'Flight controllers have no protection against a reversed supply: the regulators and all that hangs on them burn.',
-  remedy: 'Do not plug in. Exchange the two supply wires first.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -27,7 +23,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Flight controllers have no protection against a reversed supply: the regulators and all that hangs on them burn.',
+  remedy: 'Do not plug in. Exchange the two supply wires first.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: Two contacts exchanged

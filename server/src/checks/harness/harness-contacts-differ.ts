@@ -8,9 +8,6 @@ export default check({
   group: 'harness',
   title: 'Sockets have different numbers of contacts',
   severity: 'error',
-  why: 'A plug with more contacts does not go into a smaller socket, and one with fewer leaves it to chance which contacts meet.',
-  remedy: 'Use a cable made for this pair, or solder the wires; insulate what is left over.',
-  source: 'the open flight controller connector standard knows 8 and 10 contacts: as reported',
   needs: { esc: 'worked.esc-contacts', controller: 'worked.controller-contacts' },
   may: { cable: 'harness.contacts' },
   // Wire by wire, or soldered, the numbers need not be equal.
@@ -38,7 +35,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A plug with more contacts does not go into a smaller socket, and one with fewer leaves it to chance which contacts meet.',
+  remedy: 'Use a cable made for this pair, or solder the wires; insulate what is left over.',
+  source: 'the open flight controller connector standard knows 8 and 10 contacts: as reported',
   bad: `
 dryfit: build
 name: Ten and eight

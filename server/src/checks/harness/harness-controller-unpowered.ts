@@ -9,10 +9,6 @@ export default check({
   group: 'harness',
   title: 'Cable leaves the flight controller without battery',
   severity: 'error',
-  why: 'The flight controller stays dark, and with any second supply its battery pin feeds a signal of the ESC.',
-  remedy: 'Move the wires so that the battery contacts meet.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -26,7 +22,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The flight controller stays dark, and with any second supply its battery pin feeds a signal of the ESC.',
+  remedy: 'Move the wires so that the battery contacts meet.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: No battery contact on the ESC

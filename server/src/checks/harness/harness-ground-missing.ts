@@ -10,10 +10,6 @@ export default check({
   title: 'Cable brings plus but no ground',
   severity: 'error',
   danger: 'fire',
-  why: 'Without a ground wire the current of the whole board returns through a signal pin, which burns within seconds.',
-  remedy: 'Move the ground wire to the ground contact.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -27,7 +23,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without a ground wire the current of the whole board returns through a signal pin, which burns within seconds.',
+  remedy: 'Move the ground wire to the ground contact.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: Ground at the other end

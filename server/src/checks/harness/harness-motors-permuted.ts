@@ -9,10 +9,6 @@ export default check({
   group: 'harness',
   title: 'Cable changes the order of the motors',
   severity: 'information',
-  why: 'The craft flips at once when it is armed with motors in the wrong order.',
-  remedy: 'Set the motor order in the firmware with propellers off, or move the wires.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice; a firmware re-flash forgets the order',
   needs: { harness: 'worked.harness' },
   may: { map: 'setup.motor-map' },
   when: joinsBoards,
@@ -30,7 +26,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The craft flips at once when it is armed with motors in the wrong order.',
+  remedy: 'Set the motor order in the firmware with propellers off, or move the wires.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice; a firmware re-flash forgets the order',
   bad: `
 dryfit: build
 name: Motors backwards

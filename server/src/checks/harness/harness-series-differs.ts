@@ -8,9 +8,6 @@ export default check({
   group: 'harness',
   title: 'Plugs of the cable do not fit the sockets',
   severity: 'error',
-  why: 'Plugs of 1.0 and 1.25 mm pitch look alike in pictures and do not mate; two 1.25 mm types do not mate either.',
-  remedy: 'Use a cable made for this pair of sockets, or solder the wires.',
-  source: 'JST catalogue; which types mate: common practice',
   needs: { esc: 'esc.controller-socket.series', controller: 'flight-controller.esc-socket.series' },
   may: { first: 'harness.series', second: 'harness.second-series' },
   when: (craft) => joinsBoards(craft) && craft.roles.harness?.soldered?.value !== true,
@@ -44,7 +41,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Plugs of 1.0 and 1.25 mm pitch look alike in pictures and do not mate; two 1.25 mm types do not mate either.',
+  remedy: 'Use a cable made for this pair of sockets, or solder the wires.',
+  source: 'JST catalogue; which types mate: common practice',
   bad: `
 dryfit: build
 name: Two pitches

@@ -9,10 +9,6 @@ export default check({
   group: 'harness',
   title: 'Cable ties a signal to ground',
   severity: 'warning',
-  why: 'A pin that is driven into ground is stressed, and what it carried is lost.',
-  remedy: 'Move the wires before use.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -26,7 +22,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pin that is driven into ground is stressed, and what it carried is lost.',
+  remedy: 'Move the wires before use.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: Second ground in the way

@@ -9,10 +9,6 @@ export default check({
   group: 'harness',
   title: 'Cable mixes up signals',
   severity: 'warning',
-  why: 'A motor signal on the current input leaves the motor dead and the current reading nonsense; it looks like a bad ESC.',
-  remedy: 'Move the wires before use.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -25,7 +21,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A motor signal on the current input leaves the motor dead and the current reading nonsense; it looks like a bad ESC.',
+  remedy: 'Move the wires before use.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: Signals in another order

@@ -9,10 +9,6 @@ export default check({
   group: 'harness',
   title: 'Cable puts a supply rail on a signal',
   severity: 'error',
-  why: 'A 5 V rail on a 3.3 V contact destroys analog inputs and stresses the others.',
-  remedy: 'Take the supply wire out of the plug and insulate it.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -26,7 +22,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A 5 V rail on a 3.3 V contact destroys analog inputs and stresses the others.',
+  remedy: 'Take the supply wire out of the plug and insulate it.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: Five volts on the telemetry input

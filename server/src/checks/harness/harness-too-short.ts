@@ -9,9 +9,6 @@ export default check({
   group: 'harness',
   title: 'Cable does not reach',
   severity: 'warning',
-  why: 'A cable under tension pulls its plug out in a crash.',
-  remedy: 'Take a longer cable, up to about 100 mm.',
-  source: 'common practice: 15 mm of slack; long motor signals beside motor wires pick up noise',
   needs: { length: 'harness.length', distance: 'harness.distance' },
   when: (craft) => craft.roles.harness?.length !== undefined && craft.roles.harness.distance !== undefined,
   judge({ length, distance }) {
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A cable under tension pulls its plug out in a crash.',
+  remedy: 'Take a longer cable, up to about 100 mm.',
+  source: 'common practice: 15 mm of slack; long motor signals beside motor wires pick up noise',
   bad: `
 dryfit: build
 name: Example

@@ -11,9 +11,6 @@ export default check({
   title: 'Not known from which end the contacts are counted',
   severity: 'warning',
   danger: 'fire',
-  why: 'Printed pin orders count from either end. Read the wrong way the same cable joins battery to signal.',
-  remedy: 'Say where contact 1 is: marked pin, and from where the drawing looks. Measure before the first plug-in.',
-  source: 'printed pin orders of one maker that run in both directions, as reported',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge({ harness }) {
@@ -40,7 +37,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Printed pin orders count from either end. Read the wrong way the same cable joins battery to signal.',
+  remedy: 'Say where contact 1 is: marked pin, and from where the drawing looks. Measure before the first plug-in.',
+  source: 'printed pin orders of one maker that run in both directions, as reported',
   bad: `
 dryfit: build
 name: Two drawings, no pin 1

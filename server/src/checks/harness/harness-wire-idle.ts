@@ -9,10 +9,6 @@ export default check({
   group: 'harness',
   title: 'Cable leaves a contact without partner',
   severity: 'information',
-  why: 'A contact without a partner means that a motor, the current reading or the supply does not arrive.',
-  remedy: 'Solder that wire, or do without the function.',
-  source:
-    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { harness: 'worked.harness' },
   when: joinsBoards,
   judge: ({ harness }, craft) =>
@@ -25,7 +21,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A contact without a partner means that a motor, the current reading or the supply does not arrive.',
+  remedy: 'Solder that wire, or do without the function.',
+  source:
+    'printed pin orders of boards and the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: No current sensor

@@ -27,9 +27,6 @@ export default check({
   group: 'harness',
   title: 'Pin list does not fit its socket',
   severity: 'error',
-  why: 'A pin list with a slip in it sends the whole cable wrong.',
-  remedy: 'Count the contacts of the socket again and look at the drawing.',
-  source: 'common practice: only supply, ground and unused contacts occur twice',
   needs: {},
   may: {
     esc: 'esc.controller-socket.pins',
@@ -70,7 +67,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pin list with a slip in it sends the whole cable wrong.',
+  remedy: 'Count the contacts of the socket again and look at the drawing.',
+  source: 'common practice: only supply, ground and unused contacts occur twice',
   bad: `
 dryfit: build
 name: Example

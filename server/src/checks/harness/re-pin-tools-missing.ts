@@ -8,9 +8,6 @@ export default check({
   group: 'harness',
   title: 'No tool to move contacts',
   severity: 'information',
-  why: 'The tongues of 1.0 mm contacts break when they are levered with anything thicker.',
-  remedy: 'Get a 0.5 mm needle and a spare lead or two.',
-  source: 'common practice',
   needs: { harness: 'worked.harness', needle: 'bench.tools.pin-needle' },
   when: joinsBoards,
   judge({ harness, needle }) {
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The tongues of 1.0 mm contacts break when they are levered with anything thicker.',
+  remedy: 'Get a 0.5 mm needle and a spare lead or two.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

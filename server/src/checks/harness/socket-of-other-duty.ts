@@ -9,9 +9,6 @@ export default check({
   title: 'Two sockets alike carry different voltages',
   severity: 'warning',
   danger: 'fire',
-  why: 'A plug in the wrong one of two equal sockets puts the battery on a 5 V device.',
-  remedy: 'Mark the sockets, fill the one that stays empty, or change one of the plugs.',
-  source: 'the open flight controller connector standard dropped a six-contact plug for this reason, as reported',
   needs: {
     video: 'flight-controller.video-socket.pin-1-voltage',
     gps: 'gps.socket.series',
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A plug in the wrong one of two equal sockets puts the battery on a 5 V device.',
+  remedy: 'Mark the sockets, fill the one that stays empty, or change one of the plugs.',
+  source: 'the open flight controller connector standard dropped a six-contact plug for this reason, as reported',
   bad: `
 dryfit: build
 name: Example

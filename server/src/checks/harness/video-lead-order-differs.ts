@@ -9,10 +9,6 @@ export default check({
   title: 'Video lead joins unlike contacts',
   severity: 'error',
   danger: 'fire',
-  why: 'Supply on a signal contact destroys the unit, and transmit on transmit gives no picture data.',
-  remedy: 'Move the contacts of the lead, or use the lead made for this board.',
-  source:
-    'pin orders of the open flight controller connector standard, as reported; what each pair does: common practice',
   needs: { board: 'flight-controller.video-socket.pins', unit: 'video-transmitter.socket.pins' },
   when: (craft) =>
     craft.roles['flight-controller']?.['video-socket']?.pins !== undefined &&
@@ -35,7 +31,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Supply on a signal contact destroys the unit, and transmit on transmit gives no picture data.',
+  remedy: 'Move the contacts of the lead, or use the lead made for this board.',
+  source:
+    'pin orders of the open flight controller connector standard, as reported; what each pair does: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -10,10 +10,6 @@ export default check({
   title: 'Video socket carries the wrong voltage',
   severity: 'error',
   danger: 'fire',
-  why: 'The ready-made lead plugs in at once, and the unit burns or stays dark at once.',
-  remedy: 'Set the jumper of the socket, or cut the supply wire and feed the unit from another rail.',
-  source:
-    'the open flight controller connector standard: 8 to 26 V on contact 1 of the digital video plug, as reported',
   needs: { socket: 'flight-controller.video-socket.pin-1-voltage', unit: 'video-transmitter.supply' },
   // Said otherwise in the wiring, the supply wire of the lead is not used.
   when: (craft) =>
@@ -42,7 +38,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The ready-made lead plugs in at once, and the unit burns or stays dark at once.',
+  remedy: 'Set the jumper of the socket, or cut the supply wire and feed the unit from another rail.',
+  source:
+    'the open flight controller connector standard: 8 to 26 V on contact 1 of the digital video plug, as reported',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'mass',
   title: 'Heavier than wanted',
   severity: 'warning',
-  why: 'The goal was written down for a reason.',
-  remedy: 'See on the card which parts weigh most, and weigh what was only estimated.',
-  source: 'sum of the parts with its range',
   needs: { goal: 'goals.weight', weight: 'worked.pack-weight' },
   when: (craft) => craft.said.goals?.weight !== undefined,
   judge({ goal, weight }) {
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The goal was written down for a reason.',
+  remedy: 'See on the card which parts weigh most, and weigh what was only estimated.',
+  source: 'sum of the parts with its range',
   bad: `
 dryfit: build
 name: Example

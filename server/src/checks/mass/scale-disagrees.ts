@@ -10,10 +10,6 @@ export default check({
   group: 'mass',
   title: 'Parts do not add up to what the scale says',
   severity: 'warning',
-  why: 'A part is missing in the list, or has a wrong weight; what rests on the parts is off.',
-  remedy: 'Add what is missing, or weigh the parts again.',
-  source:
-    'sum of the parts with its range and a twentieth beyond; at least 6 and at most 15 % of the sum: common practice',
   needs: { scale: 'flight.weighed', weight: 'worked.pack-weight' },
   when: (craft, pack) =>
     craft.said.flight?.weighed !== undefined && (craft.said.flight.pack?.value ?? craft.packs[0]?.name) === pack?.name,
@@ -31,7 +27,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A part is missing in the list, or has a wrong weight; what rests on the parts is off.',
+  remedy: 'Add what is missing, or weigh the parts again.',
+  source:
+    'sum of the parts with its range and a twentieth beyond; at least 6 and at most 15 % of the sum: common practice',
   bad: `
 dryfit: build
 name: Example

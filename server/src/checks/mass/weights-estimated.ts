@@ -9,9 +9,6 @@ export default check({
   group: 'mass',
   title: 'Part of the weight is only estimated',
   severity: 'information',
-  why: 'Weight, thrust and flight time are only as sure as the weights they rest on.',
-  remedy: "Weigh the parts, or take the sellers' figures.",
-  source: 'usual weights of parts, said from 8 % of the craft on: common practice',
   needs: { weight: 'worked.pack-weight' },
   judge({ weight }, craft, pack) {
     if (weight.value.weighed || pack !== craft.packs[0]) return undefined;
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Weight, thrust and flight time are only as sure as the weights they rest on.',
+  remedy: "Weigh the parts, or take the sellers' figures.",
+  source: 'usual weights of parts, said from 8 % of the craft on: common practice',
   bad: `
 dryfit: build
 name: «No weights»

@@ -8,9 +8,6 @@ export default check({
   group: 'mechanical',
   title: 'Nothing holds the video antenna',
   severity: 'warning',
-  why: 'An antenna that hangs on its plug is torn off in the first crash, and then the transmitter sends into the open.',
-  remedy: 'Add a printed holder, or take an antenna for the place the frame has.',
-  source: 'common practice: threaded jacks need a hole of about 6.5 mm, thin coaxial leads a tube or tie',
   needs: { plug: 'video-antenna.plug', places: 'frame.antenna-mounts' },
   when: (craft) => craft.roles['video-antenna']?.plug?.value !== 'soldered',
   judge({ plug, places }, craft) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An antenna that hangs on its plug is torn off in the first crash, and then the transmitter sends into the open.',
+  remedy: 'Add a printed holder, or take an antenna for the place the frame has.',
+  source: 'common practice: threaded jacks need a hole of about 6.5 mm, thin coaxial leads a tube or tie',
   bad: `
 dryfit: build
 name: Example

@@ -12,9 +12,6 @@ export default check({
   group: 'mechanical',
   title: 'Hole pattern said the short way',
   severity: 'information',
-  why: 'Nobody drills a true 30.0 mm square; written in full the pattern cannot be misread by a newcomer or a seller.',
-  remedy: 'Write 30.5x30.5 or 25.5x25.5.',
-  source: 'common practice',
   needs: {},
   may: {
     controller: 'flight-controller.mount',
@@ -48,7 +45,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Nobody drills a true 30.0 mm square; written in full the pattern cannot be misread by a newcomer or a seller.',
+  remedy: 'Write 30.5x30.5 or 25.5x25.5.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -11,9 +11,6 @@ export default check({
   title: 'Board is turned, the firmware does not know',
   severity: 'error',
   danger: 'blades',
-  why: 'With the wrong board rotation the craft corrects in the wrong direction and flips at take-off.',
-  remedy: 'Set the board rotation in the firmware to the angle the arrow is turned by.',
-  source: 'board alignment setting of widely used open flight firmware',
   needs: { rotated: 'flight-controller.rotated' },
   may: { set: 'setup.board-rotation' },
   // A board that nobody speaks of points forward.
@@ -40,7 +37,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'With the wrong board rotation the craft corrects in the wrong direction and flips at take-off.',
+  remedy: 'Set the board rotation in the firmware to the angle the arrow is turned by.',
+  source: 'board alignment setting of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

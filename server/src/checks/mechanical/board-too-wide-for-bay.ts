@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Board is wider than the bay',
   severity: 'warning',
-  why: 'A board that touches the standoffs transmits vibration to the gyro or does not go in at all.',
-  remedy: 'Turn the board by a quarter, or take a smaller one.',
-  source: 'geometry; outlines in listings often leave out pads and the USB socket: common practice',
   needs: { bay: 'frame.bay' },
   may: { controller: 'flight-controller.outside', esc: 'esc.outside' },
   when: (craft) =>
@@ -40,7 +37,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A board that touches the standoffs transmits vibration to the gyro or does not go in at all.',
+  remedy: 'Turn the board by a quarter, or take a smaller one.',
+  source: 'geometry; outlines in listings often leave out pads and the USB socket: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'mechanical',
   title: 'Flight controller and ESC cannot share screws',
   severity: 'warning',
-  why: 'Boards of unlike patterns need two bays or a plate between them, and a cable that reaches.',
-  remedy: 'Take both boards with one pattern, put one into a second bay, or add an adapter plate.',
-  source: 'common practice',
   needs: { controller: 'flight-controller.mount', esc: 'esc.mount' },
   may: { rear: 'frame.rear-mounts' },
   when: (craft) => craft.boards !== 'all-in-one' && craft.roles.esc?.type?.value !== 'single',
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Boards of unlike patterns need two bays or a plate between them, and a cable that reaches.',
+  remedy: 'Take both boards with one pattern, put one into a second bay, or add an adapter plate.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Two sizes of board

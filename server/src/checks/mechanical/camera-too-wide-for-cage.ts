@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Camera does not go into the cage',
   severity: 'error',
-  why: 'A camera that is wider than its cage cannot be mounted; plates spread by force crack.',
-  remedy: 'Take the narrower version of the camera, or a frame with a wider cage.',
-  source: 'common practice: widths of 14, 19, 20 to 22 and 28 mm',
   needs: { width: 'camera.width', cage: 'frame.camera-widths' },
   judge({ width, cage }) {
     const widths = cage.items.map((item) => item.value);
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A camera that is wider than its cage cannot be mounted; plates spread by force crack.',
+  remedy: 'Take the narrower version of the camera, or a frame with a wider cage.',
+  source: 'common practice: widths of 14, 19, 20 to 22 and 28 mm',
   bad: `
 dryfit: build
 name: Wide camera

@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Camera is narrower than the cage',
   severity: 'information',
-  why: 'A camera that is loose in its cage turns in every crash.',
-  remedy: 'Add brackets for the step, or take a camera as wide as the cage.',
-  source: 'common practice: one bracket a step from 14 to 19 to 28 mm',
   needs: { width: 'camera.width', cage: 'frame.camera-widths' },
   judge({ width, cage }, craft) {
     const widths = cage.items.map((item) => item.value);
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A camera that is loose in its cage turns in every crash.',
+  remedy: 'Add brackets for the step, or take a camera as wide as the cage.',
+  source: 'common practice: one bracket a step from 14 to 19 to 28 mm',
   bad: `
 dryfit: build
 name: Example

@@ -7,10 +7,6 @@ export default check({
   group: 'mechanical',
   title: 'ESC does not sit on the frame',
   severity: 'error',
-  why: 'An ESC that cannot be screwed down moves against carbon, which conducts.',
-  remedy: 'Take an ESC with a pattern of the frame, or add an adapter plate.',
-  source:
-    'common practice: sides of the square between neighbouring holes; 25.5 and 26 mm meet through soft grommets only',
   needs: { board: 'esc.mount', frame: 'frame.stack-mounts' },
   may: { grommets: 'esc.grommets' },
   // Single ESCs lie on the arms; the ESC of an all-in-one board has no holes of its own.
@@ -18,7 +14,11 @@ export default check({
   judge: ({ board, frame, grommets }, craft) => boardOnFrame(craft, 'ESC', board, frame, grommets?.value),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An ESC that cannot be screwed down moves against carbon, which conducts.',
+  remedy: 'Take an ESC with a pattern of the frame, or add an adapter plate.',
+  source:
+    'common practice: sides of the square between neighbouring holes; 25.5 and 26 mm meet through soft grommets only',
   bad: `
 dryfit: build
 name: ESC too small for the holes

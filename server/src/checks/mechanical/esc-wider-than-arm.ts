@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'ESC stands out from the arm',
   severity: 'information',
-  why: 'What stands out beside the arm is the first thing a branch or the ground hits.',
-  remedy: 'Take a narrower ESC, or a four-in-one board in the middle.',
-  source: 'common practice: 2 mm beyond the arm on each side',
   needs: { esc: 'esc.outside', arm: 'frame.arm-width' },
   when: (craft) => craft.roles.esc?.type?.value === 'single',
   judge({ esc, arm }) {
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'What stands out beside the arm is the first thing a branch or the ground hits.',
+  remedy: 'Take a narrower ESC, or a four-in-one board in the middle.',
+  source: 'common practice: 2 mm beyond the arm on each side',
   bad: `
 dryfit: build
 name: Example

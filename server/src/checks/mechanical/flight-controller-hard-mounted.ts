@@ -12,9 +12,6 @@ export default check({
   group: 'mechanical',
   title: 'Flight controller without grommets',
   severity: 'information',
-  why: 'Vibration that reaches the gyro makes the motors hot and the craft twitch.',
-  remedy: 'Add soft grommets for its holes.',
-  source: 'documentation of widely used open flight firmware on soft mounting; from three inches on: common practice',
   needs: { soft: 'flight-controller.grommets', size: 'propellers.size' },
   judge({ soft, size }) {
     if (soft.value || fallsShort(size.value.diameter, three)) return undefined;
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Vibration that reaches the gyro makes the motors hot and the craft twitch.',
+  remedy: 'Add soft grommets for its holes.',
+  source: 'documentation of widely used open flight firmware on soft mounting; from three inches on: common practice',
   bad: `
 dryfit: build
 name: Example

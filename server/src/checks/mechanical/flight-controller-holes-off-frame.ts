@@ -7,10 +7,6 @@ export default check({
   group: 'mechanical',
   title: 'Flight controller does not sit on the frame',
   severity: 'error',
-  why: 'A board that cannot be screwed down has no firm hold for its gyro and shorts against the carbon sooner or later.',
-  remedy: 'Take a board with a pattern of the frame, or add an adapter plate.',
-  source:
-    'common practice: sides of the square between neighbouring holes; a spoken 30x30 is 30.5 mm, 25x25 is 25.5 mm',
   needs: { board: 'flight-controller.mount', frame: 'frame.stack-mounts' },
   may: { grommets: 'flight-controller.grommets' },
   judge: ({ board, frame, grommets }, craft) =>
@@ -23,7 +19,11 @@ export default check({
     ),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A board that cannot be screwed down has no firm hold for its gyro and shorts against the carbon sooner or later.',
+  remedy: 'Take a board with a pattern of the frame, or add an adapter plate.',
+  source:
+    'common practice: sides of the square between neighbouring holes; a spoken 30x30 is 30.5 mm, 25x25 is 25.5 mm',
   bad: `
 dryfit: build
 name: Board between the holes

@@ -7,9 +7,6 @@ export default check({
   group: 'mechanical',
   title: 'Nothing holds the satellite receiver',
   severity: 'information',
-  why: 'A satellite receiver wants a firm place with a view of the sky, away from the video antenna and the battery lead.',
-  remedy: 'Add a printed holder on the tail or on a mast.',
-  source: 'documentation of widely used open flight firmware on where to put a receiver; distances: common practice',
   needs: { place: 'frame.gps-mount' },
   when: (craft) => craft.roles.gps !== undefined,
   judge({ place }, craft) {
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A satellite receiver wants a firm place with a view of the sky, away from the video antenna and the battery lead.',
+  remedy: 'Add a printed holder on the tail or on a mast.',
+  source: 'documentation of widely used open flight firmware on where to put a receiver; distances: common practice',
   bad: `
 dryfit: build
 name: Example

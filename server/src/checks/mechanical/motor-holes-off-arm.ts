@@ -7,10 +7,6 @@ export default check({
   group: 'mechanical',
   title: 'Motor does not sit on the arm',
   severity: 'error',
-  why: 'A motor held by fewer screws than it has holes works loose and tears off.',
-  remedy: 'Take a motor with the pattern of the arms, or other arms.',
-  source:
-    'common practice: motor patterns give the distances of opposite holes; a slot takes every distance between its ends',
   needs: { motor: 'motors.mount', arms: 'frame.motor-mounts' },
   judge({ motor, arms }) {
     const fits = arms.items.map((arm) => motorFit(motor.value, arm.value));
@@ -24,7 +20,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A motor held by fewer screws than it has holes works loose and tears off.',
+  remedy: 'Take a motor with the pattern of the arms, or other arms.',
+  source:
+    'common practice: motor patterns give the distances of opposite holes; a slot takes every distance between its ends',
   bad: `
 dryfit: build
 name: Small motor on big arms

@@ -11,10 +11,6 @@ export default check({
   title: 'Motor screw reaches the winding',
   severity: 'error',
   danger: 'fire',
-  why: 'A screw that is too long presses into the winding: the motor shorts to the frame, often only when it is hot, and takes the ESC with it.',
-  remedy:
-    'Take shorter screws or add washers, and before the first power-up measure that no screw has contact with a motor wire.',
-  source: 'geometry; usual depth of thread, 2 mm for M2 and 4 mm for M3: common practice',
   needs: { screw: 'worked.motor-screw', arm: 'frame.arm-thickness' },
   may: { depth: 'motors.thread-depth', washer: 'motors.washer', soft: 'motors.soft-mount' },
   // Without a depth from the maker only M2 and M3 have a usual one.
@@ -45,7 +41,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A screw that is too long presses into the winding: the motor shorts to the frame, often only when it is hot, and takes the ESC with it.',
+  remedy:
+    'Take shorter screws or add washers, and before the first power-up measure that no screw has contact with a motor wire.',
+  source: 'geometry; usual depth of thread, 2 mm for M2 and 4 mm for M3: common practice',
   bad: `
 dryfit: build
 name: Screw too long

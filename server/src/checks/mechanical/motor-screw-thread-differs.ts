@@ -7,9 +7,6 @@ export default check({
   group: 'mechanical',
   title: 'Motor screws of another thread',
   severity: 'error',
-  why: 'A screw of another thread either falls through or strips the motor.',
-  remedy: 'Take screws with the thread of the motor, four for each (three on a 6.6 mm circle).',
-  source: 'ISO 261 metric threads; common practice for which motor takes which',
   needs: { screws: 'worked.motor-screw', motor: 'motors.mount' },
   may: { arms: 'frame.motor-mounts' },
   when: (craft) => craft.roles.motors?.mount?.value.screw !== undefined,
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A screw of another thread either falls through or strips the motor.',
+  remedy: 'Take screws with the thread of the motor, four for each (three on a 6.6 mm circle).',
+  source: 'ISO 261 metric threads; common practice for which motor takes which',
   bad: `
 dryfit: build
 name: Screws of the frame kit

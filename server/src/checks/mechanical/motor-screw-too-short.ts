@@ -10,9 +10,6 @@ export default check({
   group: 'mechanical',
   title: 'Motor screw holds by too little thread',
   severity: 'warning',
-  why: 'A few turns of thread in aluminium work loose from vibration or strip in a crash.',
-  remedy: 'Take the next length that still stays clear of the winding.',
-  source: 'common practice: about 0.8 of the diameter in aluminium; 2.5 mm for M3, 1.5 mm for M2',
   needs: { screw: 'worked.motor-screw', arm: 'frame.arm-thickness' },
   may: { depth: 'motors.thread-depth', washer: 'motors.washer', soft: 'motors.soft-mount' },
   judge({ screw, arm, depth, washer, soft }) {
@@ -43,7 +40,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A few turns of thread in aluminium work loose from vibration or strip in a crash.',
+  remedy: 'Take the next length that still stays clear of the winding.',
+  source: 'common practice: about 0.8 of the diameter in aluminium; 2.5 mm for M3, 1.5 mm for M2',
   bad: `
 dryfit: build
 name: Screw too short

@@ -8,9 +8,6 @@ export default check({
   group: 'mechanical',
   title: 'Too few motor screws',
   severity: 'warning',
-  why: 'A motor held by half of its screws works loose and takes the propeller into the arm.',
-  remedy: 'Use a screw for every hole.',
-  source: 'common practice: four for each motor, three on a 6.6 mm circle',
   needs: { mount: 'motors.mount' },
   may: { each: 'motors.screws-each' },
   judge({ mount, each }, craft) {
@@ -37,7 +34,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A motor held by half of its screws works loose and takes the propeller into the arm.',
+  remedy: 'Use a screw for every hole.',
+  source: 'common practice: four for each motor, three on a 6.6 mm circle',
   bad: `
 dryfit: build
 name: Example

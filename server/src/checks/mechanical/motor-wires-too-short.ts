@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Motor wires do not reach the ESC',
   severity: 'information',
-  why: 'Wires under tension break at the solder joint.',
-  remedy: 'Lengthen them with the same gauge, or take motors with longer wires.',
-  source: 'geometry: half the wheelbase less what the board reaches out, about 25 mm: common practice',
   needs: { wires: 'motors.wire-length', wheelbase: 'frame.wheelbase' },
   when: (craft) => craft.roles.esc !== undefined && craft.roles.esc.type?.value !== 'single',
   judge({ wires, wheelbase }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Wires under tension break at the solder joint.',
+  remedy: 'Lengthen them with the same gauge, or take motors with longer wires.',
+  source: 'geometry: half the wheelbase less what the board reaches out, about 25 mm: common practice',
   bad: `
 dryfit: build
 name: Example

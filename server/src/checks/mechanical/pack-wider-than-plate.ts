@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Pack hangs over its plate',
   severity: 'warning',
-  why: 'A pack that hangs over turns under its strap and comes near the propellers.',
-  remedy: 'Take a narrower pack, turn it lengthwise, or add a wider plate.',
-  source: 'common practice: up to 10 mm of overhang hold under one strap',
   needs: { pack: 'pack.outside', plate: 'frame.battery-plate' },
   judge({ pack, plate }) {
     const wide = Math.min(pack.value.length, pack.value.width);
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pack that hangs over turns under its strap and comes near the propellers.',
+  remedy: 'Take a narrower pack, turn it lengthwise, or add a wider plate.',
+  source: 'common practice: up to 10 mm of overhang hold under one strap',
   bad: `
 dryfit: build
 name: Example

@@ -20,10 +20,6 @@ export default check({
   title: 'Propeller does not sit on the motor',
   severity: 'error',
   danger: 'blades',
-  why: 'A propeller that is not held by what it was made for flies off or does not go on at all.',
-  remedy: 'Take the same propeller with the hub for this motor; both often exist under one name. Never drill a hub.',
-  source:
-    'common practice: press fits of 1.0, 1.5 and 2.0 mm, two M2 screws 5 mm apart, or a 5 mm hole for an M5 shaft; 0.06 mm for how exactly a bore is named',
   needs: { bore: 'propellers.bore', shaft: 'motors.shaft' },
   judge({ bore, shaft }) {
     const hub = bore.value;
@@ -54,7 +50,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A propeller that is not held by what it was made for flies off or does not go on at all.',
+  remedy: 'Take the same propeller with the hub for this motor; both often exist under one name. Never drill a hub.',
+  source:
+    'common practice: press fits of 1.0, 1.5 and 2.0 mm, two M2 screws 5 mm apart, or a 5 mm hole for an M5 shaft; 0.06 mm for how exactly a bore is named',
   bad: `
 dryfit: build
 name: One millimetre bore

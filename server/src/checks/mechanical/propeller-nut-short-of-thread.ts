@@ -10,9 +10,6 @@ export default check({
   title: 'Shaft too short for hub and nut',
   severity: 'warning',
   danger: 'blades',
-  why: 'A lock nut holds by its nylon ring; when the thread does not reach it, it unscrews in flight.',
-  remedy: 'Take a thinner hub, a flat nut, or a motor with a longer shaft.',
-  source: 'DIN 985 M5: 5 mm high',
   needs: { shaft: 'motors.shaft-length', hub: 'propellers.hub-thickness', kind: 'motors.shaft' },
   when: (craft) => craft.roles.motors?.shaft?.value.is !== 'press' && craft.roles.motors?.shaft?.value.is !== 't-mount',
   judge({ shaft, hub, kind }) {
@@ -28,7 +25,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A lock nut holds by its nylon ring; when the thread does not reach it, it unscrews in flight.',
+  remedy: 'Take a thinner hub, a flat nut, or a motor with a longer shaft.',
+  source: 'DIN 985 M5: 5 mm high',
   bad: `
 dryfit: build
 name: Example

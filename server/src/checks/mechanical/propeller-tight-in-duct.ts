@@ -8,9 +8,6 @@ export default check({
   group: 'mechanical',
   title: 'Propeller and duct',
   severity: 'error',
-  why: 'Ducts are soft and go oval in the first crash; a propeller without room rubs, heats and stops the motor.',
-  remedy: 'Take a propeller one to two and a half millimetres smaller than the duct.',
-  source: 'geometry; half a millimetre a side at least and three at most: common practice',
   needs: { size: 'propellers.size', duct: 'frame.duct-diameter' },
   when: (craft) =>
     craft.roles.frame?.['duct-diameter'] !== undefined || /^(whoop|ducted)-/.test(craft.said.craft?.value ?? ''),
@@ -40,7 +37,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Ducts are soft and go oval in the first crash; a propeller without room rubs, heats and stops the motor.',
+  remedy: 'Take a propeller one to two and a half millimetres smaller than the duct.',
+  source: 'geometry; half a millimetre a side at least and three at most: common practice',
   bad: `
 dryfit: build
 name: Propeller rubs

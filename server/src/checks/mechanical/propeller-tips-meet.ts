@@ -9,10 +9,6 @@ export default check({
   title: 'Propellers reach into one another',
   severity: 'error',
   danger: 'blades',
-  why: 'Arms flex by a few millimetres in every punch; tips that meet break at full speed.',
-  remedy: 'Take smaller propellers or a larger frame.',
-  source:
-    'geometry: neighbouring motors of a true X are the diagonal divided by the square root of two apart; gaps of 2 and 6 mm: common practice',
   needs: { gap: 'worked.propeller-gap', size: 'propellers.size' },
   judge({ gap, size }) {
     const { gap: room, axes, assumed, rests } = gap.value;
@@ -31,7 +27,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Arms flex by a few millimetres in every punch; tips that meet break at full speed.',
+  remedy: 'Take smaller propellers or a larger frame.',
+  source:
+    'geometry: neighbouring motors of a true X are the diagonal divided by the square root of two apart; gaps of 2 and 6 mm: common practice',
   bad: `
 dryfit: build
 name: Overlapping by a hair

@@ -14,9 +14,6 @@ export default check({
   title: 'Propeller larger than the frame is meant for',
   severity: 'error',
   danger: 'blades',
-  why: 'Propellers beyond the size of the frame strike one another, the body or the battery when the arms flex.',
-  remedy: 'Take propellers of the size the frame is made for, or a larger frame.',
-  source: "the frame maker's figure; common practice for the leeway of 0.1 in",
   needs: { size: 'propellers.size', limit: 'frame.largest-propeller' },
   may: { gap: 'worked.propeller-gap' },
   judge({ size, limit, gap }) {
@@ -40,7 +37,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Propellers beyond the size of the frame strike one another, the body or the battery when the arms flex.',
+  remedy: 'Take propellers of the size the frame is made for, or a larger frame.',
+  source: "the frame maker's figure; common practice for the leeway of 0.1 in",
   bad: `
 dryfit: build
 name: Six inch on a five inch frame

@@ -7,9 +7,6 @@ export default check({
   group: 'mechanical',
   title: 'Receiver antenna lies along carbon',
   severity: 'warning',
-  why: 'Carbon and metal screen radio: on one side of the craft the link fades.',
-  remedy: 'Lead the active part of the antenna away from the plates, in a tube or on a tie.',
-  source: 'common practice',
   needs: { along: 'receiver-antenna.along-carbon', material: 'frame.material' },
   judge({ along, material }) {
     if (!along.value || (material.value !== 'carbon' && material.value !== 'aluminium')) return undefined;
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Carbon and metal screen radio: on one side of the craft the link fades.',
+  remedy: 'Lead the active part of the antenna away from the plates, in a tube or on a tie.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

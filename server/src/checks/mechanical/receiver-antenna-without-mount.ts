@@ -7,9 +7,6 @@ export default check({
   group: 'mechanical',
   title: "Nothing holds the receiver's antenna",
   severity: 'information',
-  why: 'An antenna that flaps ends in a propeller.',
-  remedy: 'Add a printed holder, or tie it to an arm away from carbon.',
-  source: 'common practice',
   needs: { place: 'frame.receiver-antenna-mount' },
   when: (craft) => craft.roles['receiver-antenna'] !== undefined,
   judge({ place }, craft) {
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An antenna that flaps ends in a propeller.',
+  remedy: 'Add a printed holder, or tie it to an arm away from carbon.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

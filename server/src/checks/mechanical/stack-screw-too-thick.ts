@@ -10,10 +10,6 @@ export default check({
   group: 'mechanical',
   title: "Stack screw does not pass the board's holes",
   severity: 'error',
-  why: 'A hole must never be drilled larger: copper layers lie close to it and short to the screw.',
-  remedy: 'Take screws for the holes of the board, with the grommets that belong to it.',
-  source:
-    'common practice: 2 mm holes for M2, 3 mm with an M2 grommet, 4 mm with an M3 grommet; up to 1.2 mm of play without',
   needs: { screw: 'worked.stack-screw' },
   may: {
     controller: 'flight-controller.hole',
@@ -52,7 +48,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A hole must never be drilled larger: copper layers lie close to it and short to the screw.',
+  remedy: 'Take screws for the holes of the board, with the grommets that belong to it.',
+  source:
+    'common practice: 2 mm holes for M2, 3 mm with an M2 grommet, 4 mm with an M3 grommet; up to 1.2 mm of play without',
   bad: `
 dryfit: build
 name: Example

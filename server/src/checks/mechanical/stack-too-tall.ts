@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Stack does not fit between the plates',
   severity: 'error',
-  why: 'A stack pressed between plates bends its boards and shorts on the carbon.',
-  remedy: 'Take longer standoffs, flatter boards, or one all-in-one board.',
-  source: 'geometry; 3 mm below, 3 mm between boards and 2 mm above: common practice',
   needs: { height: 'worked.stack-height', room: 'frame.stack-height' },
   when: (craft) => craft.boards !== 'all-in-one' || craft.roles['all-in-one']?.outside?.value.height !== undefined,
   judge({ height, room }) {
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A stack pressed between plates bends its boards and shorts on the carbon.',
+  remedy: 'Take longer standoffs, flatter boards, or one all-in-one board.',
+  source: 'geometry; 3 mm below, 3 mm between boards and 2 mm above: common practice',
   bad: `
 dryfit: build
 name: Example

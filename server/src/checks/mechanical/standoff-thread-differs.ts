@@ -7,9 +7,6 @@ export default check({
   group: 'mechanical',
   title: 'Frame screws do not go into the standoffs',
   severity: 'error',
-  why: 'Screws of another thread fall through the standoff or strip it.',
-  remedy: 'Take screws with the thread of the standoffs.',
-  source: 'ISO 261 metric threads',
   needs: { standoffs: 'frame.standoff-thread', screws: 'frame.frame-screws' },
   // Small frames have neither.
   when: (craft) => craft.roles.frame?.['standoff-thread'] !== undefined,
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Screws of another thread fall through the standoff or strip it.',
+  remedy: 'Take screws with the thread of the standoffs.',
+  source: 'ISO 261 metric threads',
   bad: `
 dryfit: build
 name: Example

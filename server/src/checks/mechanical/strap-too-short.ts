@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Strap does not close round the pack',
   severity: 'warning',
-  why: "A strap that holds by a finger's width opens in a hard turn and the pack is gone.",
-  remedy: 'Take the next longer strap.',
-  source: "geometry; 40 mm for the plate and a hold of a finger's width, 60 mm for a good one: common practice",
   needs: { strap: 'strap.length', pack: 'pack.outside' },
   when: (_, pack) => pack?.facts.outside === undefined || pack.facts.outside.value.height !== undefined,
   judge({ strap, pack }) {
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: "A strap that holds by a finger's width opens in a hard turn and the pack is gone.",
+  remedy: 'Take the next longer strap.',
+  source: "geometry; 40 mm for the plate and a hold of a finger's width, 60 mm for a good one: common practice",
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'mechanical',
   title: 'Strap does not go through the slots',
   severity: 'warning',
-  why: 'A folded strap lies on its edge, frays on the carbon and slips.',
-  remedy: 'Take a strap as wide as the slots.',
-  source: 'geometry of strap and slot; half a millimetre for how webbing varies: common practice',
   needs: { strap: 'strap.width', slots: 'frame.strap-width' },
   judge({ strap, slots }) {
     if (!exceeds(strap.value, slots.value + 0.5e-3)) return undefined;
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A folded strap lies on its edge, frays on the carbon and slips.',
+  remedy: 'Take a strap as wide as the slots.',
+  source: 'geometry of strap and slot; half a millimetre for how webbing varies: common practice',
   bad: `
 dryfit: build
 name: Example

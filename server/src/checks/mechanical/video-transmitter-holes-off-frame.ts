@@ -8,9 +8,6 @@ export default check({
   group: 'mechanical',
   title: 'Video transmitter has no place to be screwed to',
   severity: 'error',
-  why: 'A loose transmitter tears its own antenna plug off.',
-  remedy: 'Take a unit with a pattern of the frame, add a plate, or stick it on where its maker allows that.',
-  source: 'common practice',
   needs: { unit: 'video-transmitter.mount', frame: 'frame.stack-mounts' },
   may: { rear: 'frame.rear-mounts', sticky: 'video-transmitter.adhesive' },
   when: (craft) => craft.roles['video-transmitter']?.adhesive?.value !== true,
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A loose transmitter tears its own antenna plug off.',
+  remedy: 'Take a unit with a pattern of the frame, add a plate, or stick it on where its maker allows that.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'order',
   title: 'Owned already',
   severity: 'information',
-  why: 'Money for what lies in the drawer.',
-  remedy: 'Say `owned: yes`, and look whether it is really the same.',
-  source: 'the bench file',
   needs: { order: 'worked.order' },
   may: { wire: 'battery-lead.wire', wires: 'bench.tools.wires' },
   when: (craft) => craft.bench?.tools !== undefined,
@@ -40,7 +37,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Money for what lies in the drawer.',
+  remedy: 'Say `owned: yes`, and look whether it is really the same.',
+  source: 'the bench file',
   bad: `
 dryfit: build
 name: Example

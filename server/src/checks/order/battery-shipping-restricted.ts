@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: "Packs that can't be sent",
   severity: 'warning',
-  why: 'Lithium packs travel as dangerous goods; many shops send none, or none by air.',
-  remedy: 'Buy packs from a shop near you.',
-  source: "class 9 goods, UN 3480, from memory of the transport rules; the shop's own rule",
   needs: { order: 'worked.order' },
   judge({ order }) {
     const { needs, order: own } = order.value;
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Lithium packs travel as dangerous goods; many shops send none, or none by air.',
+  remedy: 'Buy packs from a shop near you.',
+  source: "class 9 goods, UN 3480, from memory of the transport rules; the shop's own rule",
   bad: `
 dryfit: build
 name: Example

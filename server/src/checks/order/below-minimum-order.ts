@@ -9,9 +9,6 @@ export default check({
   group: 'order',
   title: 'Order too small for the shop',
   severity: 'error',
-  why: 'The shop will not take the order.',
-  remedy: 'Move the lines to another shop, or buy spares there.',
-  source: "the shop's own rule",
   needs: { order: 'worked.order' },
   when: (craft, pack) => worked(craft, pack, 'worked.order')?.value.said !== undefined,
   judge({ order }) {
@@ -30,7 +27,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The shop will not take the order.',
+  remedy: 'Move the lines to another shop, or buy spares there.',
+  source: "the shop's own rule",
   bad: `
 dryfit: build
 name: Example

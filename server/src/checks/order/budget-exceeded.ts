@@ -8,9 +8,6 @@ export default check({
   group: 'order',
   title: 'Over budget',
   severity: 'warning',
-  why: 'Found at the checkout it costs a part; found here it costs a minute.',
-  remedy: 'Take cheaper parts, mark what is owned, or raise the budget.',
-  source: 'sum of the lowest prices in the shops files; shipping comes on top',
   needs: { budget: 'build.budget', order: 'worked.order' },
   when: (craft) => craft.said.budget !== undefined,
   judge({ budget, order }) {
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Found at the checkout it costs a part; found here it costs a minute.',
+  remedy: 'Take cheaper parts, mark what is owned, or raise the budget.',
+  source: 'sum of the lowest prices in the shops files; shipping comes on top',
   bad: `
 dryfit: build
 name: Example

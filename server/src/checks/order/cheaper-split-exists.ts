@@ -10,9 +10,6 @@ export default check({
   group: 'order',
   title: 'A cheaper split is at hand',
   severity: 'information',
-  why: 'Where each part is bought decides the shipping.',
-  remedy: 'Move the lines that are named, or run `dryfit order` for the cheapest split of all.',
-  source: 'found by moving single lines and leaving shops out; the cheapest of all needs the solver',
   needs: { order: 'worked.order' },
   when: (craft, pack) => worked(craft, pack, 'worked.order')?.value.said?.priced !== undefined,
   judge({ order }) {
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Where each part is bought decides the shipping.',
+  remedy: 'Move the lines that are named, or run `dryfit order` for the cheapest split of all.',
+  source: 'found by moving single lines and leaving shops out; the cheapest of all needs the solver',
   bad: `
 dryfit: build
 name: Example

@@ -10,9 +10,6 @@ export default check({
   group: 'order',
   title: 'Cheapest part by part, too dear together',
   severity: 'information',
-  why: 'A few cents saved on a part are lost on another parcel.',
-  remedy: 'Run `dryfit order` and take its split.',
-  source: 'worked out from the shops files',
   needs: { order: 'worked.order' },
   when: (craft, pack) => worked(craft, pack, 'worked.order')?.value.said?.priced !== undefined,
   judge({ order }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A few cents saved on a part are lost on another parcel.',
+  remedy: 'Run `dryfit order` and take its split.',
+  source: 'worked out from the shops files',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: "Prices that can't be compared",
   severity: 'warning',
-  why: 'The shop that looks cheaper may be the dearer one.',
-  remedy: 'Add the tax under `customs:` or the rate under `rates:`, with its date.',
-  source: 'arithmetic',
   needs: { order: 'worked.order' },
   judge({ order }) {
     const { needs, order: own } = order.value;
@@ -35,7 +32,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The shop that looks cheaper may be the dearer one.',
+  remedy: 'Add the tax under `customs:` or the rate under `rates:`, with its date.',
+  source: 'arithmetic',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'order',
   title: 'Border costs not counted',
   severity: 'warning',
-  why: "Tax, duty and the carrier's fee come at the door.",
-  remedy: 'Add what applies under `customs:`, with the day you looked it up; check your local rules.',
-  source: 'rules change often; the file holds yours with their date',
   needs: { order: 'worked.order' },
   when: (craft) => regionFact(craft) !== undefined,
   judge({ order }, craft) {
@@ -35,7 +32,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: "Tax, duty and the carrier's fee come at the door.",
+  remedy: 'Add what applies under `customs:`, with the day you looked it up; check your local rules.',
+  source: 'rules change often; the file holds yours with their date',
   bad: `
 dryfit: build
 name: Example

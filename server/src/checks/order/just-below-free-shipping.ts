@@ -9,9 +9,6 @@ export default check({
   group: 'order',
   title: 'Just short of free shipping',
   severity: 'information',
-  why: 'A spare that is wanted anyway may cost less than the shipping it saves.',
-  remedy: "Add a spare that you will need, such as propellers; add nothing you don't want.",
-  source: 'worked out from the shops files',
   needs: { order: 'worked.order' },
   when: (craft, pack) => worked(craft, pack, 'worked.order')?.value.said?.priced !== undefined,
   judge({ order }) {
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A spare that is wanted anyway may cost less than the shipping it saves.',
+  remedy: "Add a spare that you will need, such as propellers; add nothing you don't want.",
+  source: 'worked out from the shops files',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: 'One parcel holds up the bench',
   severity: 'information',
-  why: 'Until it is there nothing can be soldered or flown.',
-  remedy: 'Order that one first, or take the part from a nearer shop.',
-  source: 'a week of difference: common practice',
   needs: { order: 'worked.order' },
   judge({ order }) {
     const { needs, order: own } = order.value;
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Until it is there nothing can be soldered or flown.',
+  remedy: 'Order that one first, or take the part from a nearer shop.',
+  source: 'a week of difference: common practice',
   bad: `
 dryfit: build
 name: Example

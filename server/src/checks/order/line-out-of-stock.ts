@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: 'Not in stock where it is to be bought',
   severity: 'error',
-  why: 'The order waits, or comes in two parcels.',
-  remedy: 'Take it from another shop, or another part that fits: `dryfit order` names both.',
-  source: 'stock as the shops file says it',
   needs: { order: 'worked.order' },
   judge({ order }) {
     const { needs, offersOf } = order.value;
@@ -46,7 +43,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The order waits, or comes in two parcels.',
+  remedy: 'Take it from another shop, or another part that fits: `dryfit order` names both.',
+  source: 'stock as the shops file says it',
   bad: `
 dryfit: build
 name: Example

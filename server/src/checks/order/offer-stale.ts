@@ -8,10 +8,6 @@ export default check({
   group: 'order',
   title: 'Price seen long ago',
   severity: 'information',
-  why: 'Prices and stock move; a plan made on old ones is a guess.',
-  remedy: 'Look again and write the new date.',
-  source:
-    '14 and 45 days: common practice. Measured from the newest date in the files, so that it says the same tomorrow',
   needs: { order: 'worked.order' },
   judge({ order }) {
     const { needs, offersOf, order: own } = order.value;
@@ -37,7 +33,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Prices and stock move; a plan made on old ones is a guess.',
+  remedy: 'Look again and write the new date.',
+  source:
+    '14 and 45 days: common practice. Measured from the newest date in the files, so that it says the same tomorrow',
   bad: `
 dryfit: build
 name: Example

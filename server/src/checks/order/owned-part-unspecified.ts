@@ -8,9 +8,6 @@ export default check({
   group: 'order',
   title: 'Owned part without its values',
   severity: 'warning',
-  why: 'What lies in the drawer is compared with nothing, and may have another plug or pattern.',
-  remedy: 'Write down what the part is: plug, pattern, voltage, weight.',
-  source: 'nothing is compared that nobody wrote down',
   needs: {},
   judge(_, craft) {
     return boughtParts(craft).flatMap(({ role, facts }) => {
@@ -44,7 +41,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'What lies in the drawer is compared with nothing, and may have another plug or pattern.',
+  remedy: 'Write down what the part is: plug, pattern, voltage, weight.',
+  source: 'nothing is compared that nobody wrote down',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: 'Pack sizes differ',
   severity: 'error',
-  why: 'A pack of four read as a pack of eight is half a set short.',
-  remedy: 'Look at the listing again and mend the wrong one.',
-  source: 'arithmetic; "set of 4", "2 pairs" and "12-pack" are all used',
   needs: { pieces: 'propellers.pieces', order: 'worked.order' },
   judge({ pieces, order }) {
     const { needs, offersOf } = order.value;
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pack of four read as a pack of eight is half a set short.',
+  remedy: 'Look at the listing again and mend the wrong one.',
+  source: 'arithmetic; "set of 4", "2 pairs" and "12-pack" are all used',
   bad: `
 dryfit: build
 name: Example

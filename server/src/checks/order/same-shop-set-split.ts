@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: 'Boards from two shops',
   severity: 'information',
-  why: 'Bought as a set the cable between them is usually right; bought apart it is yours to check.',
-  remedy: 'Buy both as a set, or check the pin order with `dryfit harness`.',
-  source: 'common practice',
   needs: { order: 'worked.order' },
   judge({ order }) {
     const of = (role: string) => order.value.needs.find((need) => need.role === role && need.need > 0);
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Bought as a set the cable between them is usually right; bought apart it is yours to check.',
+  remedy: 'Buy both as a set, or check the pin order with `dryfit harness`.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

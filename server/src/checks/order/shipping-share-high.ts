@@ -11,9 +11,6 @@ export default check({
   group: 'order',
   title: 'Shipping eats the order',
   severity: 'information',
-  why: 'Every parcel costs, and what is paid for sending buys nothing that flies.',
-  remedy: 'Buy from fewer shops, reach a free-shipping value, or order together with a friend.',
-  source: 'limits of 8 and 15 %: common practice',
   needs: { order: 'worked.order' },
   when: (craft, pack) => worked(craft, pack, 'worked.order')?.value.said?.priced !== undefined,
   judge({ order }) {
@@ -30,7 +27,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Every parcel costs, and what is paid for sending buys nothing that flies.',
+  remedy: 'Buy from fewer shops, reach a free-shipping value, or order together with a friend.',
+  source: 'limits of 8 and 15 %: common practice',
   bad: `
 dryfit: build
 name: Example

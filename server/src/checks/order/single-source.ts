@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: 'Only one shop has it',
   severity: 'information',
-  why: 'When it sells out the build waits.',
-  remedy: 'Note a second part that would fit.',
-  source: 'common practice',
   needs: { order: 'worked.order' },
   judge({ order }) {
     const { needs, offersOf, order: own } = order.value;
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'When it sells out the build waits.',
+  remedy: 'Note a second part that would fit.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'order',
   title: 'No spare of what breaks first',
   severity: 'information',
-  why: 'A bent bell or a broken propeller costs a week of waiting, and a second parcel.',
-  remedy: 'Buy one motor more, and propellers for at least four sets.',
-  source: 'common practice',
   needs: { motors: 'motors.stator', order: 'worked.order' },
   judge({ order }) {
     const of = (role: string) => order.value.needs.find((need) => need.role === role && need.need > 0);
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A bent bell or a broken propeller costs a week of waiting, and a second parcel.',
+  remedy: 'Buy one motor more, and propellers for at least four sets.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'order',
   title: 'More parcels than wanted',
   severity: 'warning',
-  why: 'Each parcel is a fee, a day at home, and one more that may be late.',
-  remedy: 'Buy from fewer shops: `dryfit order --shops-at-most` tells what that costs.',
-  source: "the build's own goal",
   needs: { parcels: 'goals.parcels', order: 'worked.order' },
   when: (craft, pack) =>
     craft.said.goals?.parcels !== undefined && worked(craft, pack, 'worked.order')?.value.said?.priced !== undefined,
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Each parcel is a fee, a day at home, and one more that may be late.',
+  remedy: 'Buy from fewer shops: `dryfit order --shops-at-most` tells what that costs.',
+  source: "the build's own goal",
   bad: `
 dryfit: build
 name: Example

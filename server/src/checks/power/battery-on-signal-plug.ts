@@ -7,9 +7,6 @@ export default check({
   group: 'power',
   title: 'Battery voltage on a signal plug',
   severity: 'warning',
-  why: 'The same plug fits signal sockets of other boards, which battery voltage destroys.',
-  remedy: 'Use a PH plug for power alone, or solder it.',
-  source: 'the open flight controller connector standard allows only PH for power-only plugs, as reported',
   needs: {},
   may: {
     video: 'video-transmitter.socket.pins',
@@ -46,7 +43,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The same plug fits signal sockets of other boards, which battery voltage destroys.',
+  remedy: 'Use a PH plug for power alone, or solder it.',
+  source: 'the open flight controller connector standard allows only PH for power-only plugs, as reported',
   bad: `
 dryfit: build
 name: Example

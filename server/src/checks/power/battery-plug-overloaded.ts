@@ -8,9 +8,6 @@ export default check({
   group: 'power',
   title: 'Plug carries more than it is made for',
   severity: 'error',
-  why: 'A plug above its current gets hot, loses spring force and melts its shell; the voltage sags with it.',
-  remedy: 'Use the next larger plug on craft and packs.',
-  source: "makers' ratings as reported, and what the trade flies: common practice; currents from the model",
   needs: { plug: 'battery-lead.plug', current: 'worked.pack-current' },
   may: { limit: 'flight.throttle-limit' },
   when: (craft) =>
@@ -48,7 +45,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A plug above its current gets hot, loses spring force and melts its shell; the voltage sags with it.',
+  remedy: 'Use the next larger plug on craft and packs.',
+  source: "makers' ratings as reported, and what the trade flies: common practice; currents from the model",
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'power',
   title: 'Camera supply of the transmitter overloaded',
   severity: 'warning',
-  why: 'The small regulator in the transmitter gets hot and the picture fails.',
-  remedy: 'Feed the camera from the flight controller.',
-  source: 'common practice',
   needs: { camera: 'camera.current', gives: 'video-transmitter.camera-supply.current' },
   when: (craft) => craft.said.wiring?.entries.get('camera')?.power?.value.of === 'video-transmitter',
   judge({ camera, gives }, craft) {
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The small regulator in the transmitter gets hot and the picture fails.',
+  remedy: 'Feed the camera from the flight controller.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   title: 'Camera gets the wrong voltage',
   severity: 'error',
   danger: 'fire',
-  why: 'Most small cameras take 5 V only; more destroys them at plug-in, and less gives no picture.',
-  remedy: 'Feed it from a rail inside its range.',
-  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   needs: { supply: 'camera.supply' },
   may: {
     cells: 'pack.cells',
@@ -23,7 +20,10 @@ export default check({
   judge: (facts, craft, pack) => fedVerdict('camera', 'camera', facts, craft, pack),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Most small cameras take 5 V only; more destroys them at plug-in, and less gives no picture.',
+  remedy: 'Feed it from a rail inside its range.',
+  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   bad: `
 dryfit: build
 name: Example

@@ -15,9 +15,6 @@ export default check({
   group: 'power',
   title: 'No capacitor at the battery pads',
   severity: 'warning',
-  why: 'Without it the spikes of braking and the noise of the motors reach ESC, gyro and picture.',
-  remedy: 'Solder a low-ESR capacitor to the battery pads: 470 to 1000 uF, 35 V up to six cells.',
-  source: 'documentation of widely used open flight firmware on noise; values: common practice',
   needs: { cells: 'pack.cells', supplied: 'esc.capacitor-supplied' },
   when: (craft, pack) =>
     craft.roles.capacitor === undefined && (pack?.facts.cells?.value.series ?? 0) >= 3 && !supplies(craft),
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without it the spikes of braking and the noise of the motors reach ESC, gyro and picture.',
+  remedy: 'Solder a low-ESR capacitor to the battery pads: 470 to 1000 uF, 35 V up to six cells.',
+  source: 'documentation of widely used open flight firmware on noise; values: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'power',
   title: 'Capacitor cannot catch spikes',
   severity: 'information',
-  why: 'Spikes last microseconds: two centimetres of leg or an ordinary capacitor let them pass.',
-  remedy: 'Use a low-ESR capacitor with legs as short as can be, straight at the battery pads.',
-  source: 'common practice: legs of 20 mm at most',
   needs: {},
   may: { leads: 'capacitor.leads', fast: 'capacitor.low-esr' },
   when: (craft) => craft.roles.capacitor?.leads !== undefined || craft.roles.capacitor?.['low-esr'] !== undefined,
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Spikes last microseconds: two centimetres of leg or an ordinary capacitor let them pass.',
+  remedy: 'Use a low-ESR capacitor with legs as short as can be, straight at the battery pads.',
+  source: 'common practice: legs of 20 mm at most',
   bad: `
 dryfit: build
 name: Example

@@ -10,9 +10,6 @@ export default check({
   title: 'Capacitor rated for too few volts',
   severity: 'error',
   danger: 'fire',
-  why: 'An electrolytic capacitor above its voltage vents hot electrolyte, at plug-in or in hard braking.',
-  remedy: '35 V for four to six cells, 50 V for six to eight.',
-  source: 'ratios of rated voltage to full pack of 1.1, 1.3 and 1.5: common practice; 35 V on six cells is universal',
   needs: { rated: 'capacitor.voltage', full: 'worked.pack-full-voltage' },
   judge({ rated, full }) {
     const share = rated.value / full.value;
@@ -41,7 +38,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An electrolytic capacitor above its voltage vents hot electrolyte, at plug-in or in hard braking.',
+  remedy: '35 V for four to six cells, 50 V for six to eight.',
+  source: 'ratios of rated voltage to full pack of 1.1, 1.3 and 1.5: common practice; 35 V on six cells is universal',
   bad: `
 dryfit: build
 name: Example

@@ -10,10 +10,6 @@ export default check({
   group: 'power',
   title: "Current sensor scale is not the ESC's",
   severity: 'warning',
-  why: 'Consumed capacity and the warning that rests on it are off by the ratio of the two scales.',
-  remedy: 'Set the scale of the ESC in the firmware; then correct it by what is charged back.',
-  source:
-    'published board pages with scales of 100, 179 and 400 mV per 10 A, as reported; a tenth of leeway, as scales are corrected by what is charged back: common practice',
   needs: { esc: 'esc.sensor-scale' },
   may: { set: 'setup.sensor-scale', own: 'flight-controller.sensor-scale' },
   when: (craft) =>
@@ -36,7 +32,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Consumed capacity and the warning that rests on it are off by the ratio of the two scales.',
+  remedy: 'Set the scale of the ESC in the firmware; then correct it by what is charged back.',
+  source:
+    'published board pages with scales of 100, 179 and 400 mV per 10 A, as reported; a tenth of leeway, as scales are corrected by what is charged back: common practice',
   bad: `
 dryfit: build
 name: Example

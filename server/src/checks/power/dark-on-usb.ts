@@ -6,9 +6,6 @@ export default check({
   group: 'power',
   title: 'Dark on USB',
   severity: 'information',
-  why: 'A receiver that is dark on USB cannot be bound or set up at the desk without the battery.',
-  remedy: 'Use a pad that is live on USB, or plug the battery through a current limiter, propellers off.',
-  source: 'common practice',
   needs: { rails: 'worked.rails' },
   when: (craft) => Boolean(craft.roles.receiver || craft.roles.gps),
   judge({ rails }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A receiver that is dark on USB cannot be bound or set up at the desk without the battery.',
+  remedy: 'Use a pad that is live on USB, or plug the battery through a current limiter, propellers off.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -11,10 +11,6 @@ export default check({
   title: 'Motor draws more than the ESC gives',
   severity: 'error',
   danger: 'fire',
-  why: 'Transistors above their current overheat within seconds and fail shorted; the motor stops in the air.',
-  remedy: 'Take an ESC with more current a channel, a smaller or flatter propeller, a lower Kv or fewer cells.',
-  source:
-    'modelled current of this motor, propeller and pack at full throttle; burst of a quarter above the rating where none is named: common practice',
   needs: { rating: 'esc.current', drawn: 'worked.pack-motor-current' },
   may: { burst: 'esc.burst', limit: 'flight.throttle-limit' },
   judge({ rating, drawn, burst, limit }) {
@@ -68,7 +64,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Transistors above their current overheat within seconds and fail shorted; the motor stops in the air.',
+  remedy: 'Take an ESC with more current a channel, a smaller or flatter propeller, a lower Kv or fewer cells.',
+  source:
+    'modelled current of this motor, propeller and pack at full throttle; burst of a quarter above the rating where none is named: common practice',
   bad: `
 dryfit: build
 name: Small ESC

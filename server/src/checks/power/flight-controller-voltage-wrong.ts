@@ -9,9 +9,6 @@ export default check({
   title: 'Pack has more volts than the flight controller takes',
   severity: 'error',
   danger: 'fire',
-  why: 'The regulators of the flight controller fail at plug-in and pass the battery voltage on to everything behind them.',
-  remedy: 'Take a flight controller made for the pack, or a pack with fewer cells.',
-  source: 'common practice: full voltage is 4.20 V a cell for LiPo and Li-ion, 4.35 V for high-voltage LiPo',
   needs: { cells: 'pack.cells', input: 'flight-controller.input', full: 'worked.pack-full-voltage' },
   may: { chemistry: 'pack.chemistry', landing: 'pack.landing-voltage' },
   // A board that takes 5 V only is fed by a regulator, not by the pack.
@@ -22,7 +19,10 @@ export default check({
   judge: (facts) => packOnInput('flight controller', facts),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The regulators of the flight controller fail at plug-in and pass the battery voltage on to everything behind them.',
+  remedy: 'Take a flight controller made for the pack, or a pack with fewer cells.',
+  source: 'common practice: full voltage is 4.20 V a cell for LiPo and Li-ion, 4.35 V for high-voltage LiPo',
   bad: `
 dryfit: build
 name: Six cells into a four cell board

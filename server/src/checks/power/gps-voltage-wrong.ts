@@ -9,9 +9,6 @@ export default check({
   title: 'Satellite receiver gets the wrong voltage',
   severity: 'error',
   danger: 'fire',
-  why: 'Too many volts destroy the module; on too few it finds no satellites.',
-  remedy: 'Feed it from a rail inside its range.',
-  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   needs: { supply: 'gps.supply' },
   may: {
     cells: 'pack.cells',
@@ -23,7 +20,10 @@ export default check({
   judge: (facts, craft, pack) => fedVerdict('satellite receiver', 'gps', facts, craft, pack),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Too many volts destroy the module; on too few it finds no satellites.',
+  remedy: 'Feed it from a rail inside its range.',
+  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   bad: `
 dryfit: build
 name: Example

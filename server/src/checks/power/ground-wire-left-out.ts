@@ -7,9 +7,6 @@ export default check({
   group: 'power',
   title: 'Device without a ground wire',
   severity: 'error',
-  why: 'Without ground the current returns through the signal or picture wire, which damages both ends.',
-  remedy: 'Lead the ground wire beside the signal.',
-  source: 'common practice',
   needs: { wiring: 'build.wiring' },
   when: (craft) => craft.said.wiring !== undefined,
   judge({ wiring }) {
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without ground the current returns through the signal or picture wire, which damages both ends.',
+  remedy: 'Lead the ground wire beside the signal.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -10,10 +10,6 @@ export default check({
   group: 'power',
   title: 'Battery contact of the cable overloaded',
   severity: 'warning',
-  why: 'One SH or GH contact carries 1 A; above that it gets hot and its spring lets go.',
-  remedy:
-    'Run a wire of its own from the battery pads to the flight controller, or use a plug with two battery contacts.',
-  source: 'JST ratings as reported: 1 A for SH and GH, 2 A for PH; 85 % regulator efficiency is common practice',
   needs: { rails: 'worked.rails', harness: 'worked.harness', cells: 'pack.cells' },
   may: { chemistry: 'pack.chemistry', own: 'pack.landing-voltage', series: 'harness.series' },
   when: joinsBoards,
@@ -36,7 +32,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'One SH or GH contact carries 1 A; above that it gets hot and its spring lets go.',
+  remedy:
+    'Run a wire of its own from the battery pads to the flight controller, or use a plug with two battery contacts.',
+  source: 'JST ratings as reported: 1 A for SH and GH, 2 A for PH; 85 % regulator efficiency is common practice',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'power',
   title: 'Battery wire is thicker than the pads',
   severity: 'information',
-  why: 'A wire that is wider than its pad hangs over, and levers the pad off.',
-  remedy: 'Use the gauge the pads take, or split the strands over both sides of the board.',
-  source: 'common practice',
   needs: { wire: 'battery-lead.wire', pads: 'esc.pads' },
   judge({ wire, pads }) {
     if (wire.value >= pads.value) return undefined;
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A wire that is wider than its pad hangs over, and levers the pad off.',
+  remedy: 'Use the gauge the pads take, or split the strands over both sides of the board.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

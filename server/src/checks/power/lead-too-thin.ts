@@ -10,10 +10,6 @@ export default check({
   group: 'power',
   title: 'Battery lead is too thin',
   severity: 'error',
-  why: 'Solder softens at 183 degrees and the voltage that is lost in the lead is thrust that is missing.',
-  remedy: 'Use thicker, shorter silicone wire.',
-  source:
-    'ASTM B258 wire gauge; heating without heat loss for 5 s at full throttle; chassis ampacity of the Handbook of Electronic Tables and Formulas, as reprinted',
   needs: { wire: 'battery-lead.wire', current: 'worked.pack-current' },
   may: { limit: 'flight.throttle-limit' },
   judge({ wire, current, limit }) {
@@ -42,7 +38,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Solder softens at 183 degrees and the voltage that is lost in the lead is thrust that is missing.',
+  remedy: 'Use thicker, shorter silicone wire.',
+  source:
+    'ASTM B258 wire gauge; heating without heat loss for 5 s at full throttle; chassis ampacity of the Handbook of Electronic Tables and Formulas, as reprinted',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   title: 'Light strip gets the wrong voltage',
   severity: 'error',
   danger: 'fire',
-  why: 'LEDs for 5 V burn at once on more, and stay dark or red on less.',
-  remedy: 'Feed it from a rail inside its range.',
-  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   needs: { supply: 'lights.supply' },
   may: {
     cells: 'pack.cells',
@@ -23,7 +20,10 @@ export default check({
   judge: (facts, craft, pack) => fedVerdict('light strip', 'lights', facts, craft, pack),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'LEDs for 5 V burn at once on more, and stay dark or red on less.',
+  remedy: 'Feed it from a rail inside its range.',
+  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   bad: `
 dryfit: build
 name: Example

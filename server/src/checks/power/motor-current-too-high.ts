@@ -9,9 +9,6 @@ export default check({
   group: 'power',
   title: 'Motor driven above its own rating',
   severity: 'warning',
-  why: 'A motor above its current overheats: magnets weaken and the enamel of the winding chars.',
-  remedy: 'Take a smaller or flatter propeller, fewer cells, or a larger motor.',
-  source: "modelled current of this motor, propeller and pack at full throttle, against the maker's figure",
   needs: { rating: 'motors.peak-current', drawn: 'worked.pack-motor-current' },
   may: { limit: 'flight.throttle-limit' },
   judge({ rating, drawn, limit }) {
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A motor above its current overheats: magnets weaken and the enamel of the winding chars.',
+  remedy: 'Take a smaller or flatter propeller, fewer cells, or a larger motor.',
+  source: "modelled current of this motor, propeller and pack at full throttle, against the maker's figure",
   bad: `
 dryfit: build
 name: Example

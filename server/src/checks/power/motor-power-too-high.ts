@@ -9,9 +9,6 @@ export default check({
   group: 'power',
   title: 'Motor driven above its power',
   severity: 'warning',
-  why: 'Power above the rating is heat in the winding.',
-  remedy: 'Take a smaller or flatter propeller, fewer cells, or a larger motor.',
-  source: "modelled power of this motor, propeller and pack at full throttle, against the maker's figure",
   needs: { rating: 'motors.peak-power', values: 'worked.pack-values' },
   may: { limit: 'flight.throttle-limit' },
   when: (craft) => craft.roles.motors?.['peak-power'] !== undefined,
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Power above the rating is heat in the winding.',
+  remedy: 'Take a smaller or flatter propeller, fewer cells, or a larger motor.',
+  source: "modelled power of this motor, propeller and pack at full throttle, against the maker's figure",
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'power',
   title: 'Rail drops out before landing',
   severity: 'warning',
-  why: 'A step-down regulator needs about a volt above its output; below that the video breaks up in every punch.',
-  remedy: 'Use a lower rail, a regulator that can raise the voltage, or a pack with more cells.',
-  source: 'design guidelines of widely used open flight firmware; the one volt is common practice',
   needs: { cells: 'pack.cells', rails: 'worked.rails' },
   may: { chemistry: 'pack.chemistry', own: 'pack.landing-voltage' },
   judge({ cells, rails, chemistry, own }) {
@@ -38,7 +35,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A step-down regulator needs about a volt above its output; below that the video breaks up in every punch.',
+  remedy: 'Use a lower rail, a regulator that can raise the voltage, or a pack with more cells.',
+  source: 'design guidelines of widely used open flight firmware; the one volt is common practice',
   bad: `
 dryfit: build
 name: Example

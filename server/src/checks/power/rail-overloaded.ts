@@ -11,9 +11,6 @@ export default check({
   group: 'power',
   title: 'Regulator rail overloaded',
   severity: 'error',
-  why: 'An overloaded regulator drops its voltage: video breaks up, the receiver restarts in flight.',
-  remedy: 'Move a device to another rail or to a regulator of its own.',
-  source: 'sum over all pads of the rail; four fifths as a margin is common practice',
   needs: { rails: 'worked.rails' },
   when: (craft) =>
     ['camera', 'video-transmitter', 'receiver', 'gps', 'lights', 'buzzer'].some((role) => role in craft.roles),
@@ -47,7 +44,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An overloaded regulator drops its voltage: video breaks up, the receiver restarts in flight.',
+  remedy: 'Move a device to another rail or to a regulator of its own.',
+  source: 'sum over all pads of the rail; four fifths as a margin is common practice',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'power',
   title: 'Fed from a rail that is not there',
   severity: 'error',
-  why: 'A wire to a rail that does not exist has no pad.',
-  remedy: 'Use a rail that the board has.',
-  source: 'common practice',
   needs: { rails: 'worked.rails' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].some((entry) => entry.power),
   judge({ rails }) {
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A wire to a rail that does not exist has no pad.',
+  remedy: 'Use a rail that the board has.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   title: 'Receiver gets the wrong voltage',
   severity: 'error',
   danger: 'fire',
-  why: 'A receiver on too many volts dies at plug-in; on too few it drops the link when the voltage sags.',
-  remedy: 'Feed it from a rail inside its range.',
-  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   needs: { supply: 'receiver.supply' },
   may: {
     cells: 'pack.cells',
@@ -23,7 +20,10 @@ export default check({
   judge: (facts, craft, pack) => fedVerdict('receiver', 'receiver', facts, craft, pack),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A receiver on too many volts dies at plug-in; on too few it drops the link when the voltage sags.',
+  remedy: 'Feed it from a rail inside its range.',
+  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'power',
   title: 'Regulators share a ceiling',
   severity: 'warning',
-  why: 'Boards share one inductor or one heat sink: each rail alone is promised, not all at once.',
-  remedy: 'Spread the load, or feed the video transmitter from the battery if it takes that.',
-  source: 'manuals of published boards, as reported',
   needs: { rails: 'worked.rails', total: 'flight-controller.regulators-total' },
   judge({ rails, total }) {
     if (!exceeds(rails.value.watts, total.value)) return undefined;
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Boards share one inductor or one heat sink: each rail alone is promised, not all at once.',
+  remedy: 'Spread the load, or feed the video transmitter from the battery if it takes that.',
+  source: 'manuals of published boards, as reported',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   title: 'Two regulators feed one rail',
   severity: 'error',
   danger: 'fire',
-  why: 'Two regulators on one rail push current into one another until one of them burns.',
-  remedy: 'Take the 5 V wire out of the plug and insulate it; ground and signals stay.',
-  source: 'warnings in published board manuals, as reported',
   needs: { harness: 'worked.harness', own: 'flight-controller.regulators' },
   when: joinsBoards,
   judge({ harness, own }) {
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Two regulators on one rail push current into one another until one of them burns.',
+  remedy: 'Take the 5 V wire out of the plug and insulate it; ground and signals stay.',
+  source: 'warnings in published board manuals, as reported',
   bad: `
 dryfit: build
 name: Example

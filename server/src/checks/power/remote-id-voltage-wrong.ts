@@ -9,9 +9,6 @@ export default check({
   title: 'Identification module gets the wrong voltage',
   severity: 'error',
   danger: 'fire',
-  why: 'The module dies on too many volts and does not start on too few.',
-  remedy: 'Feed it from a rail inside its range.',
-  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   needs: { supply: 'remote-id.supply' },
   may: {
     cells: 'pack.cells',
@@ -23,7 +20,10 @@ export default check({
   judge: (facts, craft, pack) => fedVerdict('identification module', 'remote-id', facts, craft, pack),
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The module dies on too many volts and does not start on too few.',
+  remedy: 'Feed it from a rail inside its range.',
+  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   bad: `
 dryfit: build
 name: Example

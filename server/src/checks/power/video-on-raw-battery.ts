@@ -7,9 +7,6 @@ export default check({
   group: 'power',
   title: 'Analog picture fed straight from the battery',
   severity: 'warning',
-  why: 'The motors pull spikes and ripple onto the battery: lines in the picture, and in the worst case a dead unit.',
-  remedy: 'Feed it from a 9 or 10 V rail, or put a coil filter and a capacitor before it.',
-  source: 'the open flight controller connector standard discourages it, as reported',
   needs: { system: 'video-transmitter.system' },
   may: { filter: 'battery-lead.filter', capacitance: 'capacitor.capacitance', supplied: 'esc.capacitor-supplied' },
   when: (craft) => ['video-transmitter', 'camera'].some((device) => wiringOf(craft, device)?.power !== undefined),
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The motors pull spikes and ripple onto the battery: lines in the picture, and in the worst case a dead unit.',
+  remedy: 'Feed it from a 9 or 10 V rail, or put a coil filter and a capacitor before it.',
+  source: 'the open flight controller connector standard discourages it, as reported',
   bad: `
 dryfit: build
 name: Example

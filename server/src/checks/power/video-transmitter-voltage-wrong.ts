@@ -10,9 +10,6 @@ export default check({
   title: 'Video transmitter gets the wrong voltage',
   severity: 'error',
   danger: 'fire',
-  why: 'Too many volts destroy the unit at plug-in; too few and it never starts, or drops the picture in a punch-out.',
-  remedy: 'Feed it from a rail inside its range.',
-  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   needs: { cells: 'pack.cells', input: 'video-transmitter.supply', full: 'worked.pack-full-voltage' },
   may: { chemistry: 'pack.chemistry', landing: 'pack.landing-voltage' },
   when: (craft) => wiringOf(craft, 'video-transmitter')?.power !== undefined,
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Too many volts destroy the unit at plug-in; too few and it never starts, or drops the picture in a punch-out.',
+  remedy: 'Feed it from a rail inside its range.',
+  source: "the maker's supply range; full voltage 4.20 V a cell, 4.35 V for high-voltage LiPo: common practice",
   bad: `
 dryfit: build
 name: Transmitter on the battery

@@ -7,9 +7,6 @@ export default check({
   group: 'power',
   title: 'Nothing measures the battery voltage',
   severity: 'warning',
-  why: 'Without a voltage on the screen packs are flown empty, and a lithium pack that is flown empty is ruined.',
-  remedy: 'Take a board that measures the voltage, or an ESC with telemetry.',
-  source: 'common practice',
   needs: { sense: 'flight-controller.voltage-sense' },
   may: { telemetry: 'esc.telemetry', both: 'esc.bidirectional' },
   judge({ sense, telemetry, both }) {
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without a voltage on the screen packs are flown empty, and a lithium pack that is flown empty is ruined.',
+  remedy: 'Take a board that measures the voltage, or an ESC with telemetry.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

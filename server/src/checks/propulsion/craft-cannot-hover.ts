@@ -8,9 +8,6 @@ export default check({
   group: 'propulsion',
   title: 'Craft is too heavy to lift',
   severity: 'error',
-  why: 'A craft that hovers near full throttle cannot climb, brake or hold against wind.',
-  remedy: 'Take larger propellers or motors, more cells, or less load.',
-  source: 'modelled static thrust on a full pack; 1.5 times the weight as the least that can be flown: common practice',
   needs: { figures: 'worked.pack-figures', kv: 'motors.kv' },
   judge({ figures, kv }) {
     const { full, hover } = figures.value;
@@ -28,7 +25,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A craft that hovers near full throttle cannot climb, brake or hold against wind.',
+  remedy: 'Take larger propellers or motors, more cells, or less load.',
+  source: 'modelled static thrust on a full pack; 1.5 times the weight as the least that can be flown: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'propulsion',
   title: 'Shares of the flight do not add up',
   severity: 'warning',
-  why: 'The flight time rests on these shares.',
-  remedy: 'Let the three add up to 100 %.',
-  source: 'arithmetic of the three shares; one percent of leeway, as three thirds are 99 %',
   needs: { hover: 'flight.hover', cruise: 'flight.cruise', punch: 'flight.punch' },
   when: (craft) =>
     craft.said.flight?.hover !== undefined &&
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The flight time rests on these shares.',
+  remedy: 'Let the three add up to 100 %.',
+  source: 'arithmetic of the three shares; one percent of leeway, as three thirds are 99 %',
   bad: `
 dryfit: build
 name: Example

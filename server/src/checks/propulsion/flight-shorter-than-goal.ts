@@ -9,9 +9,6 @@ export default check({
   group: 'propulsion',
   title: 'Flight is shorter than wanted',
   severity: 'warning',
-  why: 'The goal was written down for a reason.',
-  remedy: 'Compare a larger pack, a flatter propeller and less weight; more battery eats part of its own gain.',
-  source: 'modelled flight time for the mix that is flown',
   needs: { goal: 'goals.minutes', figures: 'worked.pack-figures' },
   when: (craft) => craft.said.goals?.minutes !== undefined,
   judge({ goal, figures }) {
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The goal was written down for a reason.',
+  remedy: 'Compare a larger pack, a flatter propeller and less weight; more battery eats part of its own gain.',
+  source: 'modelled flight time for the mix that is flown',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'propulsion',
   title: 'Hovers at high throttle',
   severity: 'warning',
-  why: 'What hovering takes is missing in wind, in turns and with a tired pack.',
-  remedy: 'Save weight, or take more propeller, motor or cells.',
-  source: 'modelled throttle at half charge; 45 and 55 %, with ducts 50 and 60 %: common practice',
   needs: { figures: 'worked.pack-figures', kv: 'motors.kv' },
   may: { duct: 'frame.duct-diameter' },
   judge({ figures, kv, duct }) {
@@ -29,7 +26,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'What hovering takes is missing in wind, in turns and with a tired pack.',
+  remedy: 'Save weight, or take more propeller, motor or cells.',
+  source: 'modelled throttle at half charge; 45 and 55 %, with ducts 50 and 60 %: common practice',
   bad: `
 dryfit: build
 name: Example

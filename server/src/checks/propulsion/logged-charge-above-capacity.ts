@@ -8,9 +8,6 @@ export default check({
   group: 'propulsion',
   title: 'More charged back than the pack holds',
   severity: 'warning',
-  why: 'Either the pack was flown below empty, which ruins it, or the figure belongs to another pack.',
-  remedy: 'Land earlier, or correct the figure.',
-  source: 'arithmetic; 2 % of leeway for what a charger measures',
   needs: { used: 'flight.logged.used', capacity: 'pack.capacity' },
   when: (craft, pack) =>
     craft.said.flight?.logged?.used !== undefined &&
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Either the pack was flown below empty, which ruins it, or the figure belongs to another pack.',
+  remedy: 'Land earlier, or correct the figure.',
+  source: 'arithmetic; 2 % of leeway for what a charger measures',
   bad: `
 dryfit: build
 name: Example

@@ -10,9 +10,6 @@ export default check({
   group: 'propulsion',
   title: 'Logged current is less than physics allows',
   severity: 'warning',
-  why: 'The figures are narrowed by the log; a wrong log makes them wrong.',
-  remedy: "Check the current sensor's scale, or the weight.",
-  source: 'momentum theory: the least power that holds a weight with these propellers',
   needs: {
     logged: 'flight.logged.current',
     weight: 'worked.pack-weight',
@@ -37,7 +34,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The figures are narrowed by the log; a wrong log makes them wrong.',
+  remedy: "Check the current sensor's scale, or the weight.",
+  source: 'momentum theory: the least power that holds a weight with these propellers',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'propulsion',
   title: 'Number of motors does not fit the craft',
   severity: 'error',
-  why: 'A craft with a motor missing does not fly.',
-  remedy: 'Count again: motors and arms have to agree.',
-  source: 'counting of motors and arms',
   needs: { count: 'motors.count' },
   may: { arms: 'frame.motors', geometry: 'frame.geometry' },
   when: (craft) => craft.roles.frame?.motors !== undefined || craft.roles.frame?.geometry !== undefined,
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A craft with a motor missing does not fly.',
+  remedy: 'Count again: motors and arms have to agree.',
+  source: 'counting of motors and arms',
   bad: `
 dryfit: build
 name: Example

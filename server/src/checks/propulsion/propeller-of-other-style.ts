@@ -8,9 +8,6 @@ export default check({
   group: 'propulsion',
   title: 'Propeller shape does not suit the frame',
   severity: 'information',
-  why: 'Square tips are noisy and draw more in free air; tapered ones leave the duct unused.',
-  remedy: 'Take duct propellers for ducts and open ones for open frames.',
-  source: 'common practice',
   needs: { style: 'propellers.style', wheelbase: 'frame.wheelbase' },
   may: { duct: 'frame.duct-diameter' },
   judge({ style, duct }, craft) {
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Square tips are noisy and draw more in free air; tapered ones leave the duct unused.',
+  remedy: 'Take duct propellers for ducts and open ones for open frames.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

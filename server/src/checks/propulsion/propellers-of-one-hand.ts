@@ -7,9 +7,6 @@ export default check({
   group: 'propulsion',
   title: 'All propellers turn one way',
   severity: 'error',
-  why: 'Propellers on motors of the other direction push downwards, and the craft flips.',
-  remedy: 'Buy a set of both hands.',
-  source: 'common practice: half of the propellers turn clockwise, half counter-clockwise',
   needs: { hand: 'propellers.rotation' },
   // Sets of both are what is sold.
   when: (craft) => craft.roles.propellers?.rotation !== undefined,
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Propellers on motors of the other direction push downwards, and the craft flips.',
+  remedy: 'Buy a set of both hands.',
+  source: 'common practice: half of the propellers turn clockwise, half counter-clockwise',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'propulsion',
   title: 'Fewer propellers than motors',
   severity: 'error',
-  why: 'Every motor needs one.',
-  remedy: 'Write as many as there are motors; spares have a line of their own.',
-  source: 'counting of motors, arms and channels',
   needs: { count: 'propellers.count' },
   when: (craft) => craft.roles.propellers?.count !== undefined && craft.roles.motors !== undefined,
   judge({ count }, craft) {
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Every motor needs one.',
+  remedy: 'Write as many as there are motors; spares have a line of their own.',
+  source: 'counting of motors, arms and channels',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   group: 'propulsion',
   title: 'Thin air at the flying place',
   severity: 'information',
-  why: 'Thrust falls with the density of the air, and the motors turn faster for it.',
-  remedy: 'Plan more thrust to weight, or less load.',
-  source: 'US Standard Atmosphere 1976; said below 92 % of the density at sea level: common practice',
   needs: {},
   may: { height: 'flight.altitude', warmth: 'flight.temperature' },
   when: (craft) => craft.said.flight?.altitude !== undefined || craft.said.flight?.temperature !== undefined,
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Thrust falls with the density of the air, and the motors turn faster for it.',
+  remedy: 'Plan more thrust to weight, or less load.',
+  source: 'US Standard Atmosphere 1976; said below 92 % of the density at sea level: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,10 +8,6 @@ export default check({
   group: 'propulsion',
   title: 'Less thrust than its class flies with',
   severity: 'warning',
-  why: 'Below the least of its class a craft feels heavy, and has no reserve to catch a dive.',
-  remedy: 'Take a lighter load, more cells, or a larger motor and propeller.',
-  source:
-    'least thrust to weight of each class, static on a full pack with payload: common practice; thrust from the model',
   needs: { figures: 'worked.pack-figures', craft: 'build.craft', kv: 'motors.kv' },
   judge({ figures, craft, kv }) {
     const target = thrustTargetOf(craft.value);
@@ -33,7 +29,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Below the least of its class a craft feels heavy, and has no reserve to catch a dive.',
+  remedy: 'Take a lighter load, more cells, or a larger motor and propeller.',
+  source:
+    'least thrust to weight of each class, static on a full pack with payload: common practice; thrust from the model',
   bad: `
 dryfit: build
 name: Example

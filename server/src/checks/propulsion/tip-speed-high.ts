@@ -8,9 +8,6 @@ export default check({
   group: 'propulsion',
   title: 'Propeller tips near the speed of sound',
   severity: 'warning',
-  why: 'Near the speed of sound a propeller makes noise and heat instead of thrust.',
-  remedy: 'Take lower Kv, fewer cells or smaller propellers, or limit the throttle.',
-  source: 'modelled speed at full throttle; Mach 0.70 and 0.80: common practice',
   needs: { values: 'worked.pack-values', kv: 'motors.kv' },
   may: { limit: 'flight.throttle-limit' },
   judge({ values, kv, limit }) {
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Near the speed of sound a propeller makes noise and heat instead of thrust.',
+  remedy: 'Take lower Kv, fewer cells or smaller propellers, or limit the throttle.',
+  source: 'modelled speed at full throttle; Mach 0.70 and 0.80: common practice',
   bad: `
 dryfit: build
 name: Example

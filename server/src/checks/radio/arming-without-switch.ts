@@ -8,9 +8,6 @@ export default check({
   title: 'Arming has no switch of its own',
   severity: 'warning',
   danger: 'blades',
-  why: 'Stick arming starts motors by accident, in hands and in the car.',
-  remedy: 'Put arming on its own switch, safe in the position it falls into.',
-  source: 'arming documentation of widely used open flight firmware',
   needs: { own: 'setup.arm-switch' },
   when: (craft) => craft.said.setup?.['arm-switch'] !== undefined,
   judge({ own }) {
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Stick arming starts motors by accident, in hands and in the car.',
+  remedy: 'Put arming on its own switch, safe in the position it falls into.',
+  source: 'arming documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

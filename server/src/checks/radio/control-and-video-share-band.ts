@@ -10,9 +10,6 @@ export default check({
   group: 'radio',
   title: 'Control and picture on one band',
   severity: 'warning',
-  why: "A transmitter a hand's width away drowns the receiver, and the link is lost first.",
-  remedy: 'Keep control and picture on different bands.',
-  source: 'common practice: 50 MHz on either side',
   needs: { channel: 'video-transmitter.channel', receiver: 'receiver.band' },
   when: (craft) => {
     const channel = craft.roles['video-transmitter']?.channel;
@@ -34,7 +31,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: "A transmitter a hand's width away drowns the receiver, and the link is lost first.",
+  remedy: 'Keep control and picture on different bands.',
+  source: 'common practice: 50 MHz on either side',
   bad: `
 dryfit: build
 name: Example

@@ -9,9 +9,6 @@ export default check({
   title: 'Craft flies on when the link is lost',
   severity: 'error',
   danger: 'blades',
-  why: 'A craft that holds its last throttle flies away or spins on the ground with its propellers.',
-  remedy: 'Let the receiver send nothing and the firmware drop or land.',
-  source: 'fail-safe documentation of widely used open flight firmware',
   needs: {},
   may: { plan: 'setup.failsafe', silent: 'receiver.failsafe-silent' },
   when: (craft) => craft.said.setup?.failsafe !== undefined || craft.roles.receiver?.['failsafe-silent'] !== undefined,
@@ -35,7 +32,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A craft that holds its last throttle flies away or spins on the ground with its propellers.',
+  remedy: 'Let the receiver send nothing and the firmware drop or land.',
+  source: 'fail-safe documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

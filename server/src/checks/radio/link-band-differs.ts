@@ -6,9 +6,6 @@ export default check({
   group: 'radio',
   title: 'Receiver and radio use different bands',
   severity: 'error',
-  why: 'A receiver for one band hears nothing of another, even of the same family.',
-  remedy: 'Take a receiver for the band of your radio.',
-  source: 'common practice',
   needs: { receiver: 'receiver.band', radio: 'bench.radio.band' },
   judge({ receiver, radio }) {
     const sent = radio.items.map((item) => item.value);
@@ -20,7 +17,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A receiver for one band hears nothing of another, even of the same family.',
+  remedy: 'Take a receiver for the band of your radio.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Wrong band

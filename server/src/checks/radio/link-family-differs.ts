@@ -7,9 +7,6 @@ export default check({
   group: 'radio',
   title: 'Receiver and radio speak different links',
   severity: 'error',
-  why: 'Receivers bind only to their own family of link.',
-  remedy: 'Take a receiver of a family your radio sends, or a module for the radio.',
-  source: 'common practice: the family is a word of your own files, the same on both ends',
   needs: { receiver: 'receiver.link', radio: 'bench.radio.link' },
   judge({ receiver, radio }) {
     if (radio.items.some((item) => sameFamily(item.value, receiver.value))) return undefined;
@@ -20,7 +17,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Receivers bind only to their own family of link.',
+  remedy: 'Take a receiver of a family your radio sends, or a module for the radio.',
+  source: 'common practice: the family is a word of your own files, the same on both ends',
   bad: `
 dryfit: build
 name: Another link

@@ -8,9 +8,6 @@ export default check({
   group: 'radio',
   title: 'Link firmware of different major versions',
   severity: 'warning',
-  why: 'Open links bind only when the major versions are the same.',
-  remedy: 'Flash both ends to the same major version.',
-  source: 'common practice',
   needs: { receiver: 'receiver.firmware-major', radio: 'bench.radio.firmware-major' },
   may: { link: 'receiver.link', links: 'bench.radio.link' },
   judge({ receiver, radio, link, links }) {
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Open links bind only when the major versions are the same.',
+  remedy: 'Flash both ends to the same major version.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -9,10 +9,6 @@ export default check({
   group: 'radio',
   title: 'Antenna arm is not a quarter wave',
   severity: 'information',
-  why: 'Cut or torn arms hear less without anybody noticing.',
-  remedy: 'Replace an antenna whose arm is short; never lengthen it.',
-  source:
-    'a quarter wave is the speed of light divided by four times the frequency; jackets shorten it by a few percent, 15 % are too much: common practice',
   needs: { arm: 'receiver-antenna.arm-length', band: 'receiver-antenna.band' },
   when: (craft) => craft.roles['receiver-antenna']?.['arm-length'] !== undefined,
   judge({ arm, band }) {
@@ -25,7 +21,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Cut or torn arms hear less without anybody noticing.',
+  remedy: 'Replace an antenna whose arm is short; never lengthen it.',
+  source:
+    'a quarter wave is the speed of light divided by four times the frequency; jackets shorten it by a few percent, 15 % are too much: common practice',
   bad: `
 dryfit: build
 name: Example

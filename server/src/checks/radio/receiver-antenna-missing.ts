@@ -7,9 +7,6 @@ export default check({
   group: 'radio',
   title: 'Receiver without an antenna',
   severity: 'error',
-  why: 'Without antenna the link reaches a few metres, and telemetry sends into the open.',
-  remedy: 'Add an antenna with its plug.',
-  source: 'common practice',
   needs: { plug: 'receiver.antenna-plug', supplied: 'receiver.antenna-supplied' },
   when: (craft) =>
     craft.roles['receiver-antenna'] === undefined && craft.roles.receiver?.['antenna-plug']?.value !== 'soldered',
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without antenna the link reaches a few metres, and telemetry sends into the open.',
+  remedy: 'Add an antenna with its plug.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'radio',
   title: 'Receiver antenna is made for another band',
   severity: 'error',
-  why: 'An antenna for another band costs nine tenths of the range and more.',
-  remedy: "Take an antenna for the receiver's band.",
-  source: 'common practice',
   needs: { antenna: 'receiver-antenna.band', receiver: 'receiver.band' },
   judge({ antenna, receiver }) {
     const near = (band: string): string => (band === '868 MHz' || band === '915 MHz' ? '900' : band);
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An antenna for another band costs nine tenths of the range and more.',
+  remedy: "Take an antenna for the receiver's band.",
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

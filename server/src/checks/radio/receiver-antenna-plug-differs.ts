@@ -7,9 +7,6 @@ export default check({
   group: 'radio',
   title: 'Receiver antenna does not plug in',
   severity: 'error',
-  why: 'Two of the tiny snap-in plugs look alike and crush one another; without contact there is no control.',
-  remedy: "Take an antenna with the receiver's plug.",
-  source: 'U.FL and MHF4 do not mate: common practice',
   needs: { antenna: 'receiver-antenna.plug', receiver: 'receiver.antenna-plug' },
   judge({ antenna, receiver }) {
     const fit = mating(antenna.value, receiver.value);
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Two of the tiny snap-in plugs look alike and crush one another; without contact there is no control.',
+  remedy: "Take an antenna with the receiver's plug.",
+  source: 'U.FL and MHF4 do not mate: common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'radio',
   title: 'Protocol that the receiver does not speak',
   severity: 'error',
-  why: 'Flight controller and receiver never understand one another.',
-  remedy: "Choose one of the receiver's protocols.",
-  source: "the maker's list of protocols",
   needs: { chosen: 'receiver.protocol', protocols: 'receiver.protocols' },
   when: (craft) => craft.roles.receiver?.protocol !== undefined,
   judge({ chosen, protocols }) {
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Flight controller and receiver never understand one another.',
+  remedy: "Choose one of the receiver's protocols.",
+  source: "the maker's list of protocols",
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'radio',
   title: 'Flight controller has no input for this receiver',
   severity: 'error',
-  why: 'One wire a channel, or all channels on one pulse wire, is of the time before serial receivers.',
-  remedy: 'Take a receiver with a serial protocol, CRSF or SBUS.',
-  source: 'receiver documentation of widely used open flight firmware',
   needs: { protocols: 'receiver.protocols' },
   may: { chosen: 'receiver.protocol' },
   judge({ protocols, chosen }) {
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'One wire a channel, or all channels on one pulse wire, is of the time before serial receivers.',
+  remedy: 'Take a receiver with a serial protocol, CRSF or SBUS.',
+  source: 'receiver documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

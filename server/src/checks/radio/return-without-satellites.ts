@@ -7,9 +7,6 @@ export default check({
   group: 'radio',
   title: 'Return to home without a satellite receiver',
   severity: 'error',
-  why: 'Firmware without a position does not return: it does something else, often a drop.',
-  remedy: 'Add a satellite receiver, or choose drop or land.',
-  source: 'fail-safe documentation of widely used open flight firmware',
   needs: { plan: 'setup.failsafe' },
   when: (craft) => craft.said.setup?.failsafe !== undefined,
   judge({ plan }, craft) {
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Firmware without a position does not return: it does something else, often a drop.',
+  remedy: 'Add a satellite receiver, or choose drop or land.',
+  source: 'fail-safe documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

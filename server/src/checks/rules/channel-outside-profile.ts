@@ -9,9 +9,6 @@ export default check({
   group: 'rules',
   title: 'Channel outside the span of your profile',
   severity: 'warning',
-  why: 'Outside the span other services send; an analog picture takes about 18 MHz, not just the middle.',
-  remedy: 'Choose a channel wholly inside.',
-  source: 'dated profiles in plan/rules.ts; channel tables of widely used open flight firmware',
   needs: { channel: 'video-transmitter.channel' },
   when: (craft) =>
     hasProfile(craft) && channelOf(craft.roles['video-transmitter']?.channel?.value ?? 'R1').is === 'known',
@@ -37,7 +34,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Outside the span other services send; an analog picture takes about 18 MHz, not just the middle.',
+  remedy: 'Choose a channel wholly inside.',
+  source: 'dated profiles in plan/rules.ts; channel tables of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

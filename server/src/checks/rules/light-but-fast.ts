@@ -10,9 +10,6 @@ export default check({
   group: 'rules',
   title: 'Light craft that is too fast to count as light',
   severity: 'information',
-  why: 'In the profile the lightest category has a speed besides its weight; faster craft fly under the rules of heavy ones.',
-  remedy: 'Write down the measured top speed, or limit the throttle.',
-  source: 'dated profiles in plan/rules.ts, each with its source; speed from the model when none is written',
   needs: { weight: 'worked.pack-weight' },
   may: { top: 'goals.top-speed', values: 'worked.pack-values', limit: 'flight.throttle-limit' },
   when: (craft) => profileFor(craft)?.lightCraft !== undefined,
@@ -37,7 +34,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'In the profile the lightest category has a speed besides its weight; faster craft fly under the rules of heavy ones.',
+  remedy: 'Write down the measured top speed, or limit the throttle.',
+  source: 'dated profiles in plan/rules.ts, each with its source; speed from the model when none is written',
   bad: `
 dryfit: build
 name: Example

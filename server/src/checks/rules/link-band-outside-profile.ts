@@ -8,9 +8,6 @@ export default check({
   group: 'rules',
   title: 'Control band outside your profile',
   severity: 'warning',
-  why: 'One board often exists for 868 and for 915 MHz; the build for another continent sends where others listen.',
-  remedy: 'Take the version for your region.',
-  source: 'dated profiles in plan/rules.ts; bands from memory of the radio rules',
   needs: { band: 'receiver.band' },
   when: hasProfile,
   judge({ band }, craft) {
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'One board often exists for 868 and for 915 MHz; the build for another continent sends where others listen.',
+  remedy: 'Take the version for your region.',
+  source: 'dated profiles in plan/rules.ts; bands from memory of the radio rules',
   bad: `
 dryfit: build
 name: Example

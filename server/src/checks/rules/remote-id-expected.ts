@@ -10,9 +10,6 @@ export default check({
   group: 'rules',
   title: 'Your profile expects identification by radio',
   severity: 'information',
-  why: 'A module costs 7 to 20 g, a place and sometimes a serial port; that is better known before buying.',
-  remedy: 'Add a module with its weight, or fly where none is expected.',
-  source: 'dated profiles in plan/rules.ts, each with its source',
   needs: { weight: 'worked.pack-weight' },
   when: (craft) => profileFor(craft)?.remoteId !== undefined && craft.roles['remote-id'] === undefined,
   judge({ weight }, craft) {
@@ -30,7 +27,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A module costs 7 to 20 g, a place and sometimes a serial port; that is better known before buying.',
+  remedy: 'Add a module with its weight, or fly where none is expected.',
+  source: 'dated profiles in plan/rules.ts, each with its source',
   bad: `
 dryfit: build
 name: Example

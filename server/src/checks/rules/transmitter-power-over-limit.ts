@@ -11,10 +11,6 @@ export default check({
   group: 'rules',
   title: 'Radio power above your profile',
   severity: 'warning',
-  why: "Radiated power counts, not the setting: the antenna's gain adds to it.",
-  remedy: 'Choose a lower level, an antenna of less gain, or note the licence in accept.',
-  source:
-    'dated profiles in plan/rules.ts, each with its source; radiated power = power + gain - cable loss, and 1 % for rounding',
   needs: { level: 'video-transmitter.level' },
   may: { gain: 'video-antenna.gain', loss: 'video-transmitter.cable-loss', channel: 'video-transmitter.channel' },
   when: hasProfile,
@@ -40,7 +36,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: "Radiated power counts, not the setting: the antenna's gain adds to it.",
+  remedy: 'Choose a lower level, an antenna of less gain, or note the licence in accept.',
+  source:
+    'dated profiles in plan/rules.ts, each with its source; radiated power = power + gain - cable loss, and 1 % for rounding',
   bad: `
 dryfit: build
 name: Example

@@ -10,9 +10,6 @@ export default check({
   group: 'rules',
   title: 'Weight near a limit of your profile',
   severity: 'information',
-  why: 'A few grams of straps and propellers decide which side of the limit the craft is on.',
-  remedy: 'Weigh the craft with pack, propellers and strap, or save some grams.',
-  source: 'dated profiles in plan/rules.ts, each with its source; a gram for what a scale reads: common practice',
   needs: { weight: 'worked.pack-weight' },
   when: hasProfile,
   judge({ weight }, craft) {
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A few grams of straps and propellers decide which side of the limit the craft is on.',
+  remedy: 'Weigh the craft with pack, propellers and strap, or save some grams.',
+  source: 'dated profiles in plan/rules.ts, each with its source; a gram for what a scale reads: common practice',
   bad: `
 dryfit: build
 name: Example

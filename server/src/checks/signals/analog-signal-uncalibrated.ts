@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Analog motor signal',
   severity: 'information',
-  why: 'Analog signals need the throttle range taught to each ESC, with propellers off, and again after a change of firmware.',
-  remedy: 'Use DShot, or calibrate with propellers off.',
-  source: 'documentation of widely used open flight firmware',
   needs: { signal: 'setup.motor-protocol' },
   judge({ signal }) {
     if (!['PWM', 'OneShot125', 'OneShot42', 'Multishot'].includes(signal.value)) return undefined;
@@ -19,7 +16,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Analog signals need the throttle range taught to each ESC, with propellers off, and again after a change of firmware.',
+  remedy: 'Use DShot, or calibrate with propellers off.',
+  source: 'documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'No way left to set the board up',
   severity: 'error',
-  why: 'A board that cannot be reached by USB or by a serial port can never be set up again.',
-  remedy: 'Leave one full serial port free, or take a board with USB.',
-  source: 'serial documentation of widely used open flight firmware',
   needs: { usb: 'flight-controller.usb', ports: 'worked.ports' },
   judge({ usb, ports }) {
     if (usb.value) return undefined;
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A board that cannot be reached by USB or by a serial port can never be set up again.',
+  remedy: 'Leave one full serial port free, or take a board with USB.',
+  source: 'serial documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Two devices with one bus address',
   severity: 'warning',
-  why: 'Two devices that answer at one address block the bus; compass or barometer fail.',
-  remedy: 'Switch one off, move it to another bus, or change its address if it has a jumper.',
-  source: 'I2C addresses of common barometers and compasses as in open flight firmware',
   needs: { controller: 'flight-controller.i2c', gps: 'gps.protocol' },
   judge(_, craft) {
     const board = craft.roles['flight-controller'];
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Two devices that answer at one address block the bus; compass or barometer fail.',
+  remedy: 'Switch one off, move it to another bus, or change its address if it has a jumper.',
+  source: 'I2C addresses of common barometers and compasses as in open flight firmware',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'No channel table for the transmitter',
   severity: 'information',
-  why: 'Without the table level 1 may be 25 mW on one unit and 400 mW on another.',
-  remedy: "Get the table from the unit's maker and enter it before the first flight.",
-  source: 'documentation of widely used open flight firmware',
   needs: { control: 'video-transmitter.control', table: 'video-transmitter.channel-table' },
   judge({ control, table }) {
     if (table.value || !control.value.startsWith('one-wire')) return undefined;
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without the table level 1 may be 25 mW on one unit and 400 mW on another.',
+  remedy: "Get the table from the unit's maker and enter it before the first flight.",
+  source: 'documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

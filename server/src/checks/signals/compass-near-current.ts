@@ -9,9 +9,6 @@ export default check({
   group: 'signals',
   title: 'Compass near heavy current',
   severity: 'warning',
-  why: 'The current in the battery lead turns a near compass by tens of degrees, and the craft flies off course.',
-  remedy: 'Put it on a mast or an arm tip, or leave the compass unused.',
-  source: 'satellite receiver guide of widely used open flight firmware; the distance of 60 mm is common practice',
   needs: { distance: 'gps.from-battery-lead', compass: 'gps.compass' },
   judge({ distance, compass }) {
     if (!compass.value || !fallsShort(distance.value, 0.06)) return undefined;
@@ -23,7 +20,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The current in the battery lead turns a near compass by tens of degrees, and the craft flies off course.',
+  remedy: 'Put it on a mast or an arm tip, or leave the compass unused.',
+  source: 'satellite receiver guide of widely used open flight firmware; the distance of 60 mm is common practice',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'Too few ESC channels',
   severity: 'error',
-  why: 'A motor without an ESC channel does not turn.',
-  remedy: 'Take an ESC with a channel for each motor, or one single ESC for each.',
-  source: 'common practice',
   needs: { type: 'esc.type', motors: 'motors.kv' },
   may: { channels: 'esc.channels', count: 'esc.count' },
   judge({ type, motors, channels, count }, craft) {
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A motor without an ESC channel does not turn.',
+  remedy: 'Take an ESC with a channel for each motor, or one single ESC for each.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

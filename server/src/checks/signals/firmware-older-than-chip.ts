@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Firmware too old for the chip',
   severity: 'warning',
-  why: 'Firmware from before the chip does not run on it.',
-  remedy: 'Use a newer version.',
-  source: 'release notes of widely used open flight firmware: AT32F435 from 4.5',
   needs: { mcu: 'flight-controller.mcu', firmware: 'setup.firmware' },
   judge({ mcu, firmware }) {
     const version = /(\d+)\.(\d+)/.exec(firmware.value);
@@ -24,7 +21,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Firmware from before the chip does not run on it.',
+  remedy: 'Use a newer version.',
+  source: 'release notes of widely used open flight firmware: AT32F435 from 4.5',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Satellite receiver at 115200 baud',
   severity: 'information',
-  why: 'Losses of position data were seen at 115,200 baud.',
-  remedy: 'Try 57,600 baud if positions come in gaps.',
-  source: 'satellite receiver guide of widely used open flight firmware',
   needs: { baud: 'gps.baud', protocol: 'gps.protocol' },
   judge({ baud, protocol }) {
     if (baud.value < 115_200) return undefined;
@@ -20,7 +17,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Losses of position data were seen at 115,200 baud.',
+  remedy: 'Try 57,600 baud if positions come in gaps.',
+  source: 'satellite receiver guide of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'An inverted signal on a port that cannot invert',
   severity: 'error',
-  why: 'SBUS and its kin are inverted; a port without an inverter reads nothing and no stick moves.',
-  remedy: 'Use the pad marked for it, a receiver pad that is not inverted, or a protocol that is not inverted.',
-  source: 'design guidelines of widely used open flight firmware: F4 chips do not invert in the port',
   needs: { ports: 'worked.ports' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].some((entry) => entry.serial),
   judge({ ports }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'SBUS and its kin are inverted; a port without an inverter reads nothing and no stick moves.',
+  remedy: 'Use the pad marked for it, a receiver pad that is not inverted, or a protocol that is not inverted.',
+  source: 'design guidelines of widely used open flight firmware: F4 chips do not invert in the port',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'Too few motor outputs',
   severity: 'error',
-  why: 'A motor without a signal does not turn.',
-  remedy: 'Take a board with more outputs on its socket.',
-  source: 'common practice: newer F4 and F7 boards bring out four',
   needs: { outputs: 'flight-controller.motor-outputs', motors: 'motors.kv' },
   judge({ outputs, motors }, craft) {
     const wanted = motorCount(craft);
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A motor without a signal does not turn.',
+  remedy: 'Take a board with more outputs on its socket.',
+  source: 'common practice: newer F4 and F7 boards bring out four',
   bad: `
 dryfit: build
 name: Example

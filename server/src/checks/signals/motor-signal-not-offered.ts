@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Motor signal that one side does not know',
   severity: 'error',
-  why: 'A signal that one side does not know turns no motor.',
-  remedy: 'Choose a signal that both know.',
-  source: 'common practice',
   needs: { chosen: 'setup.motor-protocol', esc: 'esc.protocols' },
   may: { controller: 'flight-controller.protocols' },
   judge({ chosen, esc, controller }) {
@@ -35,7 +32,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A signal that one side does not know turns no motor.',
+  remedy: 'Choose a signal that both know.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

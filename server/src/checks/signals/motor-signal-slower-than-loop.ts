@@ -10,10 +10,6 @@ export default check({
   group: 'signals',
   title: 'Motor signal slower than the loop',
   severity: 'information',
-  why: 'A frame with its answer takes longer than a turn of the loop, so commands are lost.',
-  remedy: 'Use a faster signal or a slower loop.',
-  source:
-    'DShot description of widely used open flight firmware: about 5.9 kHz for DShot300 and 8.7 kHz for DShot600 with the answer; DShot150 in proportion',
   needs: { signal: 'setup.motor-protocol', loop: 'setup.loop', rpm: 'setup.bidirectional' },
   judge({ signal, loop, rpm }) {
     const most = rpm.value ? fastest[signal.value] : undefined;
@@ -26,7 +22,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A frame with its answer takes longer than a turn of the loop, so commands are lost.',
+  remedy: 'Use a faster signal or a slower loop.',
+  source:
+    'DShot description of widely used open flight firmware: about 5.9 kHz for DShot300 and 8.7 kHz for DShot600 with the answer; DShot150 in proportion',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'No motor signal in common',
   severity: 'error',
-  why: 'Without a common signal no motor turns.',
-  remedy: 'Flash ESC firmware that understands DShot, or choose a board that sends what the ESC understands.',
-  source: 'common practice',
   needs: { controller: 'flight-controller.protocols', esc: 'esc.protocols' },
   judge({ controller, esc }) {
     const common = esc.items.filter((one) => controller.items.some((other) => other.value === one.value));
@@ -21,7 +18,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without a common signal no motor turns.',
+  remedy: 'Flash ESC firmware that understands DShot, or choose a board that sends what the ESC understands.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Overlay and camera differ in standard',
   severity: 'warning',
-  why: 'An overlay of the other standard rolls, or loses its last rows (16 rows in PAL, 13 in NTSC).',
-  remedy: 'Set the overlay to AUTO, or to the standard of the camera.',
-  source: 'overlay documentation of widely used open flight firmware',
   needs: { overlay: 'setup.osd-standard', camera: 'camera.standard' },
   when: (craft) => (craft.roles.camera?.system?.value ?? 'analog') === 'analog',
   judge({ overlay, camera }) {
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An overlay of the other standard rolls, or loses its last rows (16 rows in PAL, 13 in NTSC).',
+  remedy: 'Set the overlay to AUTO, or to the standard of the camera.',
+  source: 'overlay documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'No figures in the picture',
   severity: 'warning',
-  why: 'Without battery voltage in the picture packs are flown too empty.',
-  remedy: 'Take a flight controller or a video transmitter that writes figures into the picture.',
-  source: 'common practice',
   needs: { system: 'camera.system', osd: 'flight-controller.osd' },
   may: { video: 'video-transmitter.osd', camera: 'camera.overlay' },
   judge({ system, osd, video, camera }) {
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without battery voltage in the picture packs are flown too empty.',
+  remedy: 'Take a flight controller or a video transmitter that writes figures into the picture.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

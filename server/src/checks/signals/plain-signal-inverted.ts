@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'A plain signal on a pad that inverts',
   severity: 'error',
-  why: 'A pad with a hardware inverter turns a plain signal upside down; nothing is read.',
-  remedy: 'Use the plain pad of this port or another port.',
-  source: 'CRSF description: the airframe side is never inverted; common practice for the others',
   needs: { ports: 'worked.ports' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].some((entry) => entry.serial),
   judge({ ports }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A pad with a hardware inverter turns a plain signal upside down; nothing is read.',
+  remedy: 'Use the plain pad of this port or another port.',
+  source: 'CRSF description: the airframe side is never inverted; common practice for the others',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Receiver line of the air unit beside a receiver',
   severity: 'information',
-  why: 'If the board ties that contact to the port of the receiver, two talkers meet on one pin.',
-  remedy: 'Take the SBUS wire out of the lead and say so with `leave-out: SBUS`.',
-  source: 'manual of a published board, as reported; open flight-controller connector standard for the SBUS contact',
   needs: {
     handset: 'video-transmitter.handset-wire',
     pins: 'flight-controller.video-socket.pins',
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'If the board ties that contact to the port of the receiver, two talkers meet on one pin.',
+  remedy: 'Take the SBUS wire out of the lead and say so with `leave-out: SBUS`.',
+  source: 'manual of a published board, as reported; open flight-controller connector standard for the SBUS contact',
   bad: `
 dryfit: build
 name: Example

@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'Rpm data that one side cannot give',
   severity: 'warning',
-  why: 'Without rpm the filter that listens to it stays off, and some firmware refuses to arm.',
-  remedy: 'Flash ESC firmware that sends rpm back, or switch the setting off.',
-  source: 'arming flags of widely used open flight firmware',
   needs: { wanted: 'setup.bidirectional', esc: 'esc.bidirectional' },
   may: { controller: 'flight-controller.bidirectional' },
   judge({ wanted, esc, controller }) {
@@ -28,7 +25,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without rpm the filter that listens to it stays off, and some firmware refuses to arm.',
+  remedy: 'Flash ESC firmware that sends rpm back, or switch the setting off.',
+  source: 'arming flags of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'A serial port without the pad that is needed',
   severity: 'error',
-  why: 'A direction without a pad has nowhere to be soldered; the device stays silent or cannot be set.',
-  remedy: 'Use a port with the pads the device needs.',
-  source: 'common practice: published boards bring out some ports with one pad only',
   needs: { ports: 'worked.ports' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].some((entry) => entry.serial),
   judge({ ports }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A direction without a pad has nowhere to be soldered; the device stays silent or cannot be set.',
+  remedy: 'Use a port with the pads the device needs.',
+  source: 'common practice: published boards bring out some ports with one pad only',
   bad: `
 dryfit: build
 name: Example

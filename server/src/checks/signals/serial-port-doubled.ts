@@ -8,9 +8,6 @@ export default check({
   group: 'signals',
   title: 'Two devices on one serial port',
   severity: 'error',
-  why: 'Two devices on one port talk over one another, and firmware gives a port to one function; its two pads cannot serve two devices.',
-  remedy: 'Move one of them to a free port.',
-  source: 'serial documentation of widely used open flight firmware',
   needs: { ports: 'worked.ports' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].filter((entry) => entry.serial).length > 1,
   judge({ ports }) {
@@ -32,7 +29,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Two devices on one port talk over one another, and firmware gives a port to one function; its two pads cannot serve two devices.',
+  remedy: 'Move one of them to a free port.',
+  source: 'serial documentation of widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'A serial port that the board uses itself',
   severity: 'error',
-  why: 'Two talkers on one port hear garbage; often the port has no pads at all.',
-  remedy: 'Use another port, or switch the function on the board off if it allows that.',
-  source: 'common practice: published boards tie ports to on-board radio or video',
   needs: { ports: 'worked.ports' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].some((entry) => entry.serial),
   judge({ ports }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Two talkers on one port hear garbage; often the port has no pads at all.',
+  remedy: 'Use another port, or switch the function on the board off if it allows that.',
+  source: 'common practice: published boards tie ports to on-board radio or video',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'signals',
   title: 'A serial port that the board does not have',
   severity: 'error',
-  why: 'A port that is on the chip but not on the board has no pad to solder to.',
-  remedy: 'Use a port that the board brings out, or add the port to the board if it was left out.',
-  source: 'common practice: the count on the chip is only an upper bound',
   needs: { ports: 'worked.ports' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].some((entry) => entry.serial),
   judge({ ports }) {
@@ -31,7 +28,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A port that is on the chip but not on the board has no pad to solder to.',
+  remedy: 'Use a port that the board brings out, or add the port to the board if it was left out.',
+  source: 'common practice: the count on the chip is only an upper bound',
   bad: `
 dryfit: build
 name: Example

@@ -7,10 +7,6 @@ export default check({
   group: 'signals',
   title: 'No serial port left for a device',
   severity: 'error',
-  why: 'A device without a port of its own cannot be used, and this shows only when everything is soldered.',
-  remedy: 'Drop or change one of the devices that compete, free a port, or take a board with more ports.',
-  source:
-    'worked out as a matching of devices and ports; one port serves one function in widely used open flight firmware',
   needs: { ports: 'worked.ports' },
   when: (craft) =>
     Boolean(craft.roles.receiver || craft.roles.gps || craft.roles['video-transmitter'] || craft.roles['remote-id']),
@@ -31,7 +27,11 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A device without a port of its own cannot be used, and this shows only when everything is soldered.',
+  remedy: 'Drop or change one of the devices that compete, free a port, or take a board with more ports.',
+  source:
+    'worked out as a matching of devices and ports; one port serves one function in widely used open flight firmware',
   bad: `
 dryfit: build
 name: Example

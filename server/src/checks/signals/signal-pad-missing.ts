@@ -6,9 +6,6 @@ export default check({
   group: 'signals',
   title: 'No pad for the signal of a device',
   severity: 'warning',
-  why: 'A device without a pad for its signal wire cannot be used, and this shows when the iron is already hot.',
-  remedy: 'Take a flight controller with the pad, or a device that does without it.',
-  source: 'common practice',
   needs: { mcu: 'flight-controller.mcu' },
   may: {
     camera: 'flight-controller.camera-pads',
@@ -46,7 +43,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A device without a pad for its signal wire cannot be used, and this shows when the iron is already hot.',
+  remedy: 'Take a flight controller with the pad, or a device that does without it.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

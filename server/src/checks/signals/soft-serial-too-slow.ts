@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'A software serial port asked for too much',
   severity: 'error',
-  why: 'Software serial reaches 19,200 baud and firmware refuses receivers and satellite receivers on it.',
-  remedy: 'Use a hardware port; a software port serves one-wire channel control.',
-  source: 'serial documentation of widely used open flight firmware: 19,200 baud at most, no receivers',
   needs: { ports: 'worked.ports' },
   when: (craft) => [...(craft.said.wiring?.entries.values() ?? [])].some((entry) => entry.serial),
   judge({ ports }) {
@@ -26,7 +23,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Software serial reaches 19,200 baud and firmware refuses receivers and satellite receivers on it.',
+  remedy: 'Use a hardware port; a software port serves one-wire channel control.',
+  source: 'serial documentation of widely used open flight firmware: 19,200 baud at most, no receivers',
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'signals',
   title: 'TX meets TX',
   severity: 'error',
-  why: 'On a link with two wires each side listens on RX to what the other sends on TX; joined like to like, both talk and nobody hears.',
-  remedy: 'Cross the two wires: TX of the device to RX of the flight controller.',
-  source: 'common practice; open autopilot connector standard on crossing',
   needs: { wiring: 'build.wiring' },
   judge({ wiring }, craft) {
     return [...wiring.entries].flatMap(([device, entry]) => {
@@ -42,7 +39,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'On a link with two wires each side listens on RX to what the other sends on TX; joined like to like, both talk and nobody hears.',
+  remedy: 'Cross the two wires: TX of the device to RX of the flight controller.',
+  source: 'common practice; open autopilot connector standard on crossing',
   bad: `
 dryfit: build
 name: Example

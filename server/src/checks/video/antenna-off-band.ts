@@ -9,9 +9,6 @@ export default check({
   group: 'video',
   title: 'Video antenna is made for another band',
   severity: 'error',
-  why: 'An antenna off its band sends back what it is given: the transmitter heats and the range is gone.',
-  remedy: 'Take an antenna for the frequency.',
-  source: 'common practice; within 3 % of its band an antenna still radiates',
   needs: { band: 'video-antenna.band', channel: 'video-transmitter.channel' },
   when: (craft) => {
     const channel = craft.roles['video-transmitter']?.channel;
@@ -33,7 +30,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An antenna off its band sends back what it is given: the transmitter heats and the range is gone.',
+  remedy: 'Take an antenna for the frequency.',
+  source: 'common practice; within 3 % of its band an antenna still radiates',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'video',
   title: 'Video antenna does not plug into the transmitter',
   severity: 'error',
-  why: 'A transmitter that sends into an open plug heats its own output stage and has no range.',
-  remedy: 'Take an antenna with the matching plug, or a short cable between the two.',
-  source: 'plug genders from memory of the SMA and RP-SMA forms; U.FL and MHF4 do not mate: common practice',
   needs: { antenna: 'video-antenna.plug', transmitter: 'video-transmitter.antenna-plug' },
   judge({ antenna, transmitter }, craft) {
     const fit = mating(antenna.value, transmitter.value);
@@ -52,7 +49,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A transmitter that sends into an open plug heats its own output stage and has no range.',
+  remedy: 'Take an antenna with the matching plug, or a short cable between the two.',
+  source: 'plug genders from memory of the SMA and RP-SMA forms; U.FL and MHF4 do not mate: common practice',
   bad: `
 dryfit: build
 name: Threads that lie

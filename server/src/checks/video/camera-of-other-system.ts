@@ -7,9 +7,6 @@ export default check({
   group: 'video',
   title: 'Camera and video transmitter do not speak the same',
   severity: 'error',
-  why: 'An analog camera has no plug on a digital unit and the other way round; digital cameras bind to their own family.',
-  remedy: 'Take a camera of the family of the transmitter, or the other way round.',
-  source: 'common practice: the family is a word of your own files, the same on both ends',
   needs: { camera: 'camera.system', transmitter: 'video-transmitter.system' },
   judge({ camera, transmitter }) {
     if (sameFamily(camera.value, transmitter.value)) return undefined;
@@ -20,7 +17,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An analog camera has no plug on a digital unit and the other way round; digital cameras bind to their own family.',
+  remedy: 'Take a camera of the family of the transmitter, or the other way round.',
+  source: 'common practice: the family is a word of your own files, the same on both ends',
   bad: `
 dryfit: build
 name: Analog camera on a digital unit

@@ -7,9 +7,6 @@ export default check({
   group: 'video',
   title: 'Channel can mean two frequencies',
   severity: 'warning',
-  why: 'Two pilots who both fly L3 may sit 60 MHz apart, or on top of somebody else.',
-  remedy: 'Write the frequency in MHz.',
-  source: 'two published tables of a low band, as reported',
   needs: { channel: 'video-transmitter.channel' },
   when: (craft) => craft.roles['video-transmitter']?.channel !== undefined,
   judge({ channel }) {
@@ -20,7 +17,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Two pilots who both fly L3 may sit 60 MHz apart, or on top of somebody else.',
+  remedy: 'Write the frequency in MHz.',
+  source: 'two published tables of a low band, as reported',
   bad: `
 dryfit: build
 name: Example

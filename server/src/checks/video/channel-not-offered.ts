@@ -7,9 +7,6 @@ export default check({
   group: 'video',
   title: 'Channel that the transmitter does not have',
   severity: 'error',
-  why: "The transmitter stays on another channel, perhaps on somebody else's.",
-  remedy: 'Choose one of its channels.',
-  source: "the maker's list of bands and channels",
   needs: { channel: 'video-transmitter.channel', offered: 'video-transmitter.channels' },
   judge({ channel, offered }) {
     const wanted = channel.value.trim().toUpperCase();
@@ -25,7 +22,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: "The transmitter stays on another channel, perhaps on somebody else's.",
+  remedy: 'Choose one of its channels.',
+  source: "the maker's list of bands and channels",
   bad: `
 dryfit: build
 name: Example

@@ -7,9 +7,6 @@ export default check({
   group: 'video',
   title: 'Goggles do not receive this picture',
   severity: 'error',
-  why: 'Without a picture the craft cannot be flown.',
-  remedy: 'Take a video transmitter of a system your goggles receive, or add a receiver to the goggles.',
-  source: 'common practice: the family is a word of your own files, the same on both ends',
   needs: { transmitter: 'video-transmitter.system', goggles: 'bench.goggles.systems' },
   judge({ transmitter, goggles }) {
     if (goggles.items.some((item) => sameFamily(item.value, transmitter.value))) return undefined;
@@ -20,7 +17,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Without a picture the craft cannot be flown.',
+  remedy: 'Take a video transmitter of a system your goggles receive, or add a receiver to the goggles.',
+  source: 'common practice: the family is a word of your own files, the same on both ends',
   bad: `
 dryfit: build
 name: Analog craft, digital goggles

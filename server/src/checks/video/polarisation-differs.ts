@@ -16,9 +16,6 @@ export default check({
   group: 'video',
   title: 'Polarisation of craft and goggles',
   severity: 'warning',
-  why: 'Antennas of opposite hand hardly hear one another, and the picture breaks up close by.',
-  remedy: 'Use antennas of the same hand on the craft and on the goggles.',
-  source: 'IEEE Std 145 terms; the loss follows from the axial ratios of both antennas',
   needs: { craft: 'video-antenna.polarisation', goggles: 'bench.goggles.polarisation' },
   may: { round: 'video-antenna.axial-ratio' },
   judge({ craft, goggles, round }) {
@@ -42,7 +39,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'Antennas of opposite hand hardly hear one another, and the picture breaks up close by.',
+  remedy: 'Use antennas of the same hand on the craft and on the goggles.',
+  source: 'IEEE Std 145 terms; the loss follows from the axial ratios of both antennas',
   bad: `
 dryfit: build
 name: Left and right

@@ -9,9 +9,6 @@ export default check({
   group: 'video',
   title: 'Power level that the transmitter does not have',
   severity: 'warning',
-  why: 'The firmware sets the nearest level it knows, which may be far more than was meant.',
-  remedy: 'Choose one of its levels.',
-  source: "the maker's list of levels, to 2 % for levels that are said in dBm",
   needs: { level: 'video-transmitter.level', levels: 'video-transmitter.levels' },
   judge({ level, levels }) {
     if (levels.items.some((item) => !exceeds(Math.abs(item.value / level.value - 1), 0.02))) return undefined;
@@ -28,7 +25,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'The firmware sets the nearest level it knows, which may be far more than was meant.',
+  remedy: 'Choose one of its levels.',
+  source: "the maker's list of levels, to 2 % for levels that are said in dBm",
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'video',
   title: 'Fewer antennas than the transmitter has plugs',
   severity: 'error',
-  why: 'An output without an antenna heats itself, and one of two paths is missing.',
-  remedy: 'Add the missing antennas.',
-  source: 'common practice',
   needs: { plugs: 'video-transmitter.antennas' },
   may: { count: 'video-antenna.count', plug: 'video-antenna.plug' },
   when: (craft) => craft.roles['video-antenna'] !== undefined,
@@ -27,7 +24,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'An output without an antenna heats itself, and one of two paths is missing.',
+  remedy: 'Add the missing antennas.',
+  source: 'common practice',
   bad: `
 dryfit: build
 name: Example

@@ -8,9 +8,6 @@ export default check({
   group: 'video',
   title: 'Transmitter takes less than it sends',
   severity: 'warning',
-  why: 'A transmitter takes three to ten times what it sends; the rail is planned for too little.',
-  remedy: 'Write what it takes from its supply at the chosen level, not the radio power.',
-  source: 'conservation of energy; analog units take about four times their radio power and more: common practice',
   needs: { draw: 'video-transmitter.draw', level: 'video-transmitter.level' },
   judge({ draw, level }) {
     if (!fallsShort(draw.value, 2 * level.value)) return undefined;
@@ -22,7 +19,10 @@ export default check({
   },
 });
 
-export const examples = {
+export const explanation = {
+  why: 'A transmitter takes three to ten times what it sends; the rail is planned for too little.',
+  remedy: 'Write what it takes from its supply at the chosen level, not the radio power.',
+  source: 'conservation of energy; analog units take about four times their radio power and more: common practice',
   bad: `
 dryfit: build
 name: Example
