@@ -103,9 +103,17 @@ const told = { ...common, metafile: true };
 const built = await Promise.all([
   ...bundles.map((bundle) => build({ ...told, ...bundle })),
   lend(
-    { ...told, ...small },
-    { entry: 'server/src/lsp/node.ts', outfile: 'dist/server.cjs', external: ['./sheet.cjs', './seldom.cjs'] },
-    { entry: 'server/src/lsp/seldom.ts', outfile: 'dist/seldom.cjs' },
+    // As `require`: what loads modules is not there yet, and costs more than what it would load.
+    { ...told, ...small, supported: { 'dynamic-import': false } },
+    {
+      entry: 'server/src/lsp/node.ts',
+      outfile: 'dist/server.cjs',
+      external: ['./sheet.cjs', './requests.cjs', './seldom.cjs'],
+    },
+    [
+      { entry: 'server/src/lsp/requests.ts', outfile: 'dist/requests.cjs' },
+      { entry: 'server/src/lsp/seldom.ts', outfile: 'dist/seldom.cjs' },
+    ],
   ),
 ]);
 const shipped = built

@@ -1,17 +1,19 @@
-/** Makes a bundle that is loaded into the process of another one and borrows its modules, so that none is there twice. Knows no file of ours. */
+/** Makes bundles that are loaded into the process of another one and borrow its modules, so that none is there twice. Knows no file of ours. */
 import { build } from 'esbuild';
 
 /**
- * @param options of both bundles
+ * @param options of all of them
  * @param lender what every session loads: `entry` and `outfile`
- * @param borrower what is loaded later, by a module of the lender, from beside it
- * @returns what esbuild tells of both
+ * @param borrowers what modules of the lender load later, from beside it
+ * @returns what esbuild tells of each
  */
-export async function lend(options, lender, borrower) {
+export async function lend(options, lender, borrowers) {
   const own = await modulesOf(options, lender);
-  const all = await modulesOf(options, borrower);
+  const borrowed = await Promise.all(borrowers.map((borrower) => modulesOf(options, borrower)));
   const lent = new Set(
-    [...all].flatMap(([name, imports]) => (own.has(name) ? [] : imports.filter((one) => own.has(one)))),
+    borrowed
+      .flatMap((all) => [...all])
+      .flatMap(([name, imports]) => (own.has(name) ? [] : imports.filter((one) => own.has(one)))),
   );
   const names = [...lent].sort();
   const lending = [
@@ -19,6 +21,7 @@ export async function lend(options, lender, borrower) {
     ...names.map((name, i) => `import * as m${i} from './${name}';`),
     `export const lent = {${names.map((name, i) => `${JSON.stringify(name)}: m${i}`)}};`,
   ];
+  const plugins = [borrowing(new Set(own.keys()), `./${lender.outfile.split('/').at(-1)}`)];
   return Promise.all([
     build({
       ...options,
@@ -26,12 +29,7 @@ export async function lend(options, lender, borrower) {
       outfile: lender.outfile,
       external: lender.external,
     }),
-    build({
-      ...options,
-      entryPoints: [borrower.entry],
-      outfile: borrower.outfile,
-      plugins: [borrowing(new Set(own.keys()), `./${lender.outfile.split('/').at(-1)}`)],
-    }),
+    ...borrowers.map(({ entry, outfile }) => build({ ...options, entryPoints: [entry], outfile, plugins })),
   ]);
 }
 

@@ -21,10 +21,7 @@ import { familyWords } from './families';
 import { craftWith, fitting, mostListed, type PartPlace } from './fit';
 import { partSummary } from './part-summary';
 import { rangeOf } from './protocol';
-import { beginningOf, usualWish } from './wish';
-
-/** Command of the server: chooses the parts of a build that has just been begun. Arguments: its address and its class. */
-export const fillBuild = 'dryfit.fillBuild';
+import { beginningOf, fillBuild, usualWish } from './wish';
 
 export function complete(workspace: Workspace, uri: string, offset: number): readonly CompletionItem[] {
   const file = workspace.get(uri);

@@ -24,3 +24,6 @@ export const usualWish: Readonly<Record<string, Omit<Wish, 'craft'>>> = {
 
 /** How a build of a class begins; what `dryfit.fillBuild` writes the parts behind. */
 export const beginningOf = (craft: string): string => `dryfit: build\nname: My ${craft}\ncraft: ${craft}\n`;
+
+/** Command of the server: chooses the parts of a build that has just been begun. Arguments: its address and its class. */
+export const fillBuild = 'dryfit.fillBuild';

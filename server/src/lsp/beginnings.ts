@@ -1,10 +1,9 @@
 /** Answers what begins something: a new part from pasted text, a new build, the parts of one that was just begun. Keeps no state and writes no file. */
 import { type Connection, type ExecuteCommandParams, ExecuteCommandRequest } from 'vscode-languageserver';
-import { fillBuild } from '../language/completion';
 import { filledBuild, newBuild } from '../language/new-build';
 import { addToParts, draftPart } from '../language/new-part';
 import { rangeOf } from '../language/protocol';
-import { usualWish, type Wish } from '../language/wish';
+import { fillBuild, usualWish, type Wish } from '../language/wish';
 import { partKinds } from '../library/seller-text/propose';
 import type { Answers } from './seldom';
 import type { Session } from './session';

@@ -4,6 +4,7 @@ import { version } from '../../../package.json';
 import type { Solved } from '../plan/order-solve';
 import * as draw from '../report/sheet/draw/index';
 import type { Solve } from './plans';
+import * as requests from './requests';
 import * as seldom from './seldom';
 import { type Disk, serve } from './server';
 
@@ -32,6 +33,7 @@ serve(
     version,
     today: () => new Date().toISOString().slice(0, 10),
     // Within this bundle: a worker that was started from a blob has no place to load another file from.
+    requests: async () => requests,
     seldom: async () => seldom,
     drawing: async () => draw,
   },

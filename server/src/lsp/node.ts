@@ -9,6 +9,7 @@ import type * as Draw from '../report/sheet/draw/index';
 import { isBuildFileName, isPassedOver } from '../text/build-file-name';
 import { isBeyondReading, unread } from '../text/limits';
 import { explainedOn } from './checks-page';
+import type * as Requests from './requests';
 import type * as Seldom from './seldom';
 import { type Disk, serve } from './server';
 import { solveInThread } from './solver-thread';
@@ -64,7 +65,8 @@ serve(
     version,
     explains: existsSync(page) ? explainedOn(page) : undefined,
     today: () => new Date().toISOString().slice(0, 10),
-    // Bundles of their own beside this one: most sessions never plan an order or open a sheet.
+    // Bundles of their own beside this one: the first findings wait for none of them, and most sessions never plan an order or open a sheet.
+    requests: () => import('./requests.cjs' as string) as Promise<typeof Requests>,
     seldom: () => import('./seldom.cjs' as string) as Promise<typeof Seldom>,
     drawing: () => import('./sheet.cjs' as string) as Promise<typeof Draw>,
   },

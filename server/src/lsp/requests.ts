@@ -1,5 +1,17 @@
-/** Answers what an editor asks about an open text, each from one language feature. Keeps no state. */
-import { type Connection, LSPErrorCodes, MarkupKind, ResponseError } from 'vscode-languageserver';
+/** Answers what an editor asks about an open text, by the protocol's names, each from one language feature. Keeps no state. A bundle of its own, loaded with the first question. */
+import {
+  type CodeActionParams,
+  type CompletionItem,
+  LSPErrorCodes,
+  MarkupKind,
+  type ReferenceParams,
+  type RenameParams,
+  ResponseError,
+  type SelectionRangeParams,
+  type TextDocumentIdentifier,
+  type TextDocumentPositionParams,
+  type WorkspaceSymbolParams,
+} from 'vscode-languageserver';
 import { actions } from '../language/actions';
 import { codeLenses } from '../language/code-lens';
 import { complete, resolveItem } from '../language/completion';
@@ -16,11 +28,16 @@ import { semanticTokens } from '../language/semantic-tokens';
 import { symbols } from '../language/symbols';
 import { tickActions } from '../language/tick-actions';
 import { offsetAt } from '../text/lines';
+import type { Answers } from './seldom';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
 
-export function answerRequests(connection: Connection, session: Session): void {
-  connection.onHover(({ textDocument, position }) => {
+interface OfText {
+  readonly textDocument: TextDocumentIdentifier;
+}
+
+export const requests = (session: Session): Answers => ({
+  'textDocument/hover': ({ textDocument, position }: TextDocumentPositionParams) => {
     const place = session.at(textDocument.uri, position);
     const analysis = place && session.analysisOf(place.uri);
     const shown = analysis && hover(session.workspace, analysis, place.offset, session.showing.pictures);
@@ -30,31 +47,31 @@ export function answerRequests(connection: Connection, session: Session): void {
           range: rangeOf(analysis.file, shown.span),
         }
       : null;
-  });
+  },
 
-  connection.onCompletion(({ textDocument, position }) => {
+  'textDocument/completion': ({ textDocument, position }: TextDocumentPositionParams) => {
     const place = session.at(textDocument.uri, position);
     const items = place ? [...complete(session.workspace, place.uri, place.offset)] : [];
     // Of a list that was cut, others are wanted once more letters are typed.
     return items.length < mostListed ? items : { isIncomplete: true, items };
-  });
+  },
 
-  connection.onDefinition(({ textDocument, position }) => {
+  'textDocument/definition': ({ textDocument, position }: TextDocumentPositionParams) => {
     const place = session.at(textDocument.uri, position);
     return place ? [...definition(session.workspace, session.files, place.uri, place.offset)] : [];
-  });
+  },
 
-  connection.onDocumentSymbol(({ textDocument }) => {
+  'textDocument/documentSymbol': ({ textDocument }: OfText) => {
     const file = session.workspace.get(canonicalUri(textDocument.uri));
     return file ? [...symbols(file)] : [];
-  });
+  },
 
-  connection.languages.inlayHint.on(({ textDocument }) => {
+  'textDocument/inlayHint': ({ textDocument }: OfText) => {
     const analysis = session.analysisOf(canonicalUri(textDocument.uri));
     return analysis ? [...inlayHints(session.workspace, analysis.file, analysis.crafts, session.showing)] : [];
-  });
+  },
 
-  connection.onCodeAction(({ textDocument, range, context }) => {
+  'textDocument/codeAction': ({ textDocument, range, context }: CodeActionParams) => {
     const uri = canonicalUri(textDocument.uri);
     const analysis = session.analysisOf(uri);
     if (!analysis) return [];
@@ -66,24 +83,24 @@ export function answerRequests(connection: Connection, session: Session): void {
       ...refactorings(session.workspace, session.files, uri, offset),
       ...tickActions(analysis, session.files, offset, session.today()),
     ].filter((action) => wanted(action.kind));
-  });
+  },
 
-  connection.onCompletionResolve((item) => resolveItem(session.workspace, item));
+  'completionItem/resolve': (item: CompletionItem) => resolveItem(session.workspace, item),
 
-  connection.onReferences(({ textDocument, position, context }) => {
+  'textDocument/references': ({ textDocument, position, context }: ReferenceParams) => {
     const place = session.at(textDocument.uri, position);
     return place
       ? [...references(session.workspace, session.files, place.uri, place.offset, context.includeDeclaration)]
       : [];
-  });
+  },
 
-  connection.onPrepareRename(({ textDocument, position }) => {
+  'textDocument/prepareRename': ({ textDocument, position }: TextDocumentPositionParams) => {
     const place = session.at(textDocument.uri, position);
     const name = place && nameAt(session.workspace, place.uri, place.offset);
     return name ? { range: rangeOf(session.workspace.get(place.uri)!, name.span), placeholder: name.text } : null;
-  });
+  },
 
-  connection.onRenameRequest(({ textDocument, position, newName }) => {
+  'textDocument/rename': ({ textDocument, position, newName }: RenameParams) => {
     const place = session.at(textDocument.uri, position);
     try {
       return (place && rename(session.workspace, session.files, place.uri, place.offset, newName)) ?? null;
@@ -91,38 +108,40 @@ export function answerRequests(connection: Connection, session: Session): void {
       if (error instanceof CannotRename) throw new ResponseError(LSPErrorCodes.RequestFailed, error.message);
       throw error;
     }
-  });
+  },
 
-  connection.onWorkspaceSymbol(({ query }) => [...workspaceSymbols(session.workspace, session.files, query)]);
+  'workspace/symbol': ({ query }: WorkspaceSymbolParams) => [
+    ...workspaceSymbols(session.workspace, session.files, query),
+  ],
 
-  connection.onDocumentHighlight(({ textDocument, position }) => {
+  'textDocument/documentHighlight': ({ textDocument, position }: TextDocumentPositionParams) => {
     const place = session.at(textDocument.uri, position);
     const analysis = place && session.analysisOf(place.uri);
     return analysis ? [...highlights(session.workspace, analysis, place.offset)] : [];
-  });
+  },
 
-  connection.onDocumentLinks(({ textDocument }) => {
+  'textDocument/documentLink': ({ textDocument }: OfText) => {
     const file = session.workspace.get(canonicalUri(textDocument.uri));
     return file ? [...links(session.workspace, session.files, file)] : [];
-  });
+  },
 
-  connection.onFoldingRanges(({ textDocument }) => {
+  'textDocument/foldingRange': ({ textDocument }: OfText) => {
     const file = session.workspace.get(canonicalUri(textDocument.uri));
     return file ? [...folding(file)] : [];
-  });
+  },
 
-  connection.onSelectionRanges(({ textDocument, positions }) => {
+  'textDocument/selectionRange': ({ textDocument, positions }: SelectionRangeParams) => {
     const file = session.workspace.get(canonicalUri(textDocument.uri));
     return file ? positions.map((position) => selection(file, offsetAt(file.text, file.lines, position))) : [];
-  });
+  },
 
-  connection.onCodeLens(({ textDocument }) => {
+  'textDocument/codeLens': ({ textDocument }: OfText) => {
     const analysis = session.analysisOf(canonicalUri(textDocument.uri));
     return analysis ? [...codeLenses(session.workspace, analysis, session.files.spelled, session.showing)] : [];
-  });
+  },
 
-  connection.languages.semanticTokens.on(({ textDocument }) => {
+  'textDocument/semanticTokens/full': ({ textDocument }: OfText) => {
     const file = session.workspace.get(canonicalUri(textDocument.uri));
     return file && session.showing.colours ? semanticTokens(session.workspace, file) : { data: [] };
-  });
-}
+  },
+});

@@ -12,14 +12,13 @@ import {
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { fillBuild } from '../language/completion';
 import { legend } from '../language/semantic-tokens';
 import { readShowing } from '../language/showing';
+import { fillBuild } from '../language/wish';
 import { folderOf } from '../library/workspace';
 import { own } from '../text/own';
 import type { Solve } from './plans';
 import { Publishing } from './publishing';
-import { answerRequests } from './requests';
 import type { Answers } from './seldom';
 import { type ServerSettings, Session } from './session';
 import { canonicalUri } from './uri';
@@ -166,15 +165,20 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     }
   });
 
-  answerRequests(connection, session);
-
+  // All that is asked after the first findings is loaded with the first question of its kind.
   let seldom: Promise<Answers> | undefined;
+  let requests: Promise<Answers> | undefined;
+  const answersTo = (method: string): Promise<Answers> => {
+    if (method.startsWith('dryfit/') || method === ExecuteCommandRequest.method) {
+      seldom ??= settings.seldom().then((loaded) => loaded.seldom(connection, session, solve));
+      return seldom;
+    }
+    requests ??= settings.requests().then((loaded) => loaded.requests(session));
+    return requests;
+  };
   connection.onRequest(async (method: string, params: unknown, token: CancellationToken): Promise<unknown> => {
-    const unknown = new ResponseError(ErrorCodes.MethodNotFound, `Unhandled method ${method}`);
-    if (!method.startsWith('dryfit/') && method !== ExecuteCommandRequest.method) throw unknown;
-    seldom ??= settings.seldom().then((loaded) => loaded.seldom(connection, session, solve));
-    const answer = own(await seldom, method);
-    if (!answer) throw unknown;
+    const answer = own(await answersTo(method), method);
+    if (!answer) throw new ResponseError(ErrorCodes.MethodNotFound, `Unhandled method ${method}`);
     return answer(params as never, token);
   });
 

@@ -6,6 +6,7 @@ import { everything, type Showing } from '../language/showing';
 import { Workspace } from '../library/workspace';
 import type * as Draw from '../report/sheet/draw/index';
 import { offsetAt } from '../text/lines';
+import type * as Requests from './requests';
 import type * as Seldom from './seldom';
 import { canonicalUri } from './uri';
 
@@ -15,7 +16,8 @@ export interface ServerSettings {
   explains?(check: string): string | undefined;
   /** Today as YYYY-MM-DD; the engine itself has no clock. */
   today(): string;
-  /** What answers the seldom questions, loaded with the first of them. */
+  /** What answers about an open text, and what answers the seldom questions; each loaded with the first one. */
+  requests(): Promise<typeof Requests>;
   seldom(): Promise<typeof Seldom>;
   /** What draws the build sheet, loaded when one is asked for. */
   drawing(): Promise<typeof Draw>;
