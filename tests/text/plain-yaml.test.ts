@@ -1,7 +1,7 @@
 /** The quick reader against the whole parser: whenever it gives a tree, it is the very same; on the club's files it always does. */
 import { describe, expect, it } from 'vitest';
 import { readPlainYaml } from '../../server/src/text/read-plain-yaml';
-import { readWholeYaml } from '../../server/src/text/read-yaml';
+import { readWholeYaml } from '../../server/src/text/read-whole-yaml';
 import { damage } from '../support/damage';
 import { sampleNames, sampleText } from '../support/samples';
 import { seeded } from '../support/seeded';
