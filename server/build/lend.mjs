@@ -11,6 +11,8 @@ import { build } from 'esbuild';
 export async function lend(options, given, borrowers) {
   const lender = { ...given, plugins: [callingLater(borrowers.filter(({ calls }) => calls))] };
   const own = await modulesOf(options, lender);
+  // Of what is called later the lender has only the functions that fetch it.
+  for (const { entry } of borrowers) own.delete(entry);
   const borrowed = await Promise.all(borrowers.map((borrower) => modulesOf(options, borrower)));
   const lent = new Set(
     borrowed

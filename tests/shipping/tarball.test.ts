@@ -57,16 +57,33 @@ it('finds its solver and what draws the sheet', { timeout: 60_000 }, () => {
 });
 
 it('speaks to editors', { timeout: 60_000 }, async () => {
-  const body = JSON.stringify({ jsonrpc: '2.0', id: 1, method: 'initialize', params: { capabilities: {} } });
   const server = spawn(process.execPath, [path.join(folder, 'node_modules/dryfit/dist/cli.cjs'), 'lsp']);
+  const send = (message: object): void => {
+    const body = JSON.stringify({ jsonrpc: '2.0', ...message });
+    server.stdin.write(`Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`);
+  };
+  // What is loaded later is found as well: hover with one bundle, set-up with another, a flow map with the whole parser.
+  const uri = 'file:///club/one.dryfit.yaml';
+  const text = 'dryfit: build\nname: One\nparts: { motors: { kv: 1800 } }\n';
+  const wanted = ['"name":"Dryfit"', 'Revolutions', '"title":"One set-up"'];
   try {
-    server.stdin.write(`Content-Length: ${body.length}\r\n\r\n${body}`);
+    send({ id: 1, method: 'initialize', params: { capabilities: {} } });
+    send({ method: 'initialized', params: {} });
+    send({
+      method: 'textDocument/didOpen',
+      params: { textDocument: { uri, languageId: 'dryfit', version: 1, text } },
+    });
+    const position = { line: 2, character: text.split('\n')[2]!.indexOf('1800') };
+    send({ id: 2, method: 'textDocument/hover', params: { textDocument: { uri }, position } });
+    send({ id: 3, method: 'dryfit/setup', params: { uri } });
     let said = '';
     for await (const chunk of server.stdout) {
       said += chunk;
-      if (said.includes('"name":"Dryfit"')) break;
+      if (wanted.every((one) => said.includes(one))) break;
     }
-    expect(said).toContain('"name":"Dryfit"');
+    for (const one of wanted) expect(said).toContain(one);
+    // Not even for a client that can do next to nothing.
+    expect(said).not.toContain('failed with message');
   } finally {
     server.kill();
   }

@@ -38,6 +38,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   const { workspace, open } = session;
   let folders: readonly string[] = [];
   let refreshes: readonly string[] = [];
+  let tellsOfFolders = false;
 
   const take = (uri: string, text: string | undefined): void => {
     const shared = text === undefined ? workspace.delete(uri) : workspace.set(uri, text);
@@ -50,6 +51,7 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
     refreshes = Object.entries({ inlayHint, codeLens, semanticTokens }).flatMap(([name, can]) =>
       can?.refreshSupport ? [`workspace/${name}/refresh`] : [],
     );
+    tellsOfFolders = params.capabilities.workspace?.workspaceFolders === true;
     folders = (params.workspaceFolders ?? []).map((folder) => folder.uri);
     if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
     return {
@@ -101,14 +103,16 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   };
 
   connection.onInitialized(async () => {
-    connection.workspace.onDidChangeWorkspaceFolders(async ({ added, removed }) => {
-      const gone = new Set(removed.map((folder) => folder.uri));
-      folders = [...folders.filter((folder) => !gone.has(folder)), ...added.map((folder) => folder.uri)];
-      for (const uri of workspace.uris())
-        if (!open.has(uri) && ![...folders].some((folder) => uri.startsWith(canonicalUri(folder))))
-          workspace.delete(uri);
-      await readFolders();
-    });
+    // To ask a client for what it doesn't have would end here.
+    if (tellsOfFolders)
+      connection.workspace.onDidChangeWorkspaceFolders(async ({ added, removed }) => {
+        const gone = new Set(removed.map((folder) => folder.uri));
+        folders = [...folders.filter((folder) => !gone.has(folder)), ...added.map((folder) => folder.uri)];
+        for (const uri of workspace.uris())
+          if (!open.has(uri) && ![...folders].some((folder) => uri.startsWith(canonicalUri(folder))))
+            workspace.delete(uri);
+        await readFolders();
+      });
     await readFolders();
   });
 
