@@ -50,6 +50,12 @@ describe('the same text as on the command line', () => {
     expect(plan.markdown).toBe(told('assemble', ossel));
   });
 
+  it('takes what is asked by position as well as by name', async () => {
+    const { connection } = server;
+    const byPosition = await connection.sendRequest<Plan>('dryfit/setup', { uri: uriOf(pip) }, null);
+    expect(byPosition).toEqual(await ask<Plan>('dryfit/setup', { uri: uriOf(pip) }));
+  });
+
   it('set-up', async () => {
     const plan = await ask<Plan>('dryfit/setup', { uri: uriOf(pip) });
     expect(plan.title).toBe('Pip 75 set-up');

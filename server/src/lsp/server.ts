@@ -183,7 +183,8 @@ export function serve(connection: Connection, disk: Disk, settings: ServerSettin
   connection.onRequest(async (method: string, params: unknown, token: CancellationToken): Promise<unknown> => {
     const answer = own(await answersTo(method), method);
     if (!answer) throw new ResponseError(ErrorCodes.MethodNotFound, `Unhandled method ${method}`);
-    return answer(params as never, token);
+    // By name or by position, as JSON-RPC leaves it to the client.
+    return answer((Array.isArray(params) ? params[0] : params) as never, token);
   });
 
   connection.listen();
