@@ -5,6 +5,7 @@ import { whatIfLenses } from '../../server/src/language/what-if';
 import { figures, operatingPoint, pointValues, values } from '../../server/src/physics';
 import { flightInput } from '../../server/src/plan/flight-input';
 import { packCard } from '../../server/src/report/card';
+import { numbersIn } from '../support/numbers-in';
 import { sampleUri, sampleWorkspace } from '../support/samples';
 import { offsetTimes } from './offsets';
 
@@ -20,12 +21,6 @@ function median(run: () => unknown): number {
     return ((performance.now() - before) * 1000) / batch;
   });
   return times.sort((a, b) => a - b)[25]!;
-}
-
-/** Figures are worked out when they are looked at; a fair time looks at all of them. */
-function whole(value: unknown): unknown {
-  if (typeof value === 'object' && value !== null) for (const kid of Object.values(value)) whole(kid);
-  return value;
 }
 
 const workspace = sampleWorkspace();
@@ -46,10 +41,11 @@ const calibrated = {
 const stand = { motor: input.motors, propeller: input.propeller, voltage: 22.2, at: { throttle: 0.6 } };
 const onThrust = { ...stand, at: { thrust: 4 } };
 
+// Figures are worked out when they are looked at; a fair time looks at all of them.
 const rows: readonly (readonly [name: string, limit: number | undefined, run: () => unknown])[] = [
-  ["card's values", 800, () => whole(values(input))],
-  ['with typical ranges', 2000, () => whole(figures(input))],
-  ['with ranges, two stand rows and a logged flight', 2000, () => whole(figures(calibrated))],
+  ["card's values", 800, () => numbersIn(values(input))],
+  ['with typical ranges', 2000, () => numbersIn(figures(input))],
+  ['with ranges, two stand rows and a logged flight', 2000, () => numbersIn(figures(calibrated))],
   ['one operating point at a throttle', 20, () => pointValues(stand)],
   ['one operating point at a thrust', 20, () => pointValues(onThrust)],
   ['one operating point with ranges', 20, () => operatingPoint(stand)],

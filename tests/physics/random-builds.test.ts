@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CraftInput, figures, operatingPoint, values } from '../../server/src/physics';
+import { numbersIn } from '../support/numbers-in';
 
 /** `PHYSICS_RUNS=20000` gives the long run. */
 const RUNS = Number(process.env.PHYSICS_RUNS ?? 500);
@@ -75,11 +76,8 @@ const craft: fc.Arbitrary<CraftInput> = fc.record({
 const nameplate = craft.map(({ thrustTable: _rows, log: _log, ...rest }): CraftInput => rest);
 
 /** Paths of numbers that are not finite. */
-function holes(x: unknown, path = ''): string[] {
-  if (typeof x === 'number') return Number.isFinite(x) ? [] : [path];
-  if (typeof x !== 'object' || x === null) return [];
-  return Object.entries(x).flatMap(([k, v]) => holes(v, `${path}.${k}`));
-}
+const holes = (x: unknown): readonly string[] =>
+  numbersIn(x).flatMap(([path, number]) => (Number.isFinite(number) ? [] : [path]));
 
 const flown = (input: CraftInput): number => {
   const v = values(input).asFlown;
@@ -100,6 +98,8 @@ describe('random builds', { timeout: 30_000 + RUNS * 20 }, () => {
         const f = figures(input);
         expect(holes(f)).toEqual([]);
         if (f.asFlown.ok) {
+          // What is worked out when it is looked at was looked at.
+          expect(numbersIn(f).map(([path]) => path)).toContain('.asFlown.value.minutes.high');
           const { minutes } = f.asFlown.value;
           expect(minutes.low <= minutes.value && minutes.value <= minutes.high && minutes.low >= 0).toBe(true);
         }

@@ -237,6 +237,9 @@ class RangedWhenAsked implements Figure {
   }
 }
 
+// Whoever goes over the fields of a figure finds the ends of its range among them.
+Object.defineProperties(RangedWhenAsked.prototype, { low: { enumerable: true }, high: { enumerable: true } });
+
 /** The two measurements that take away most of the variance. */
 function best(belief: Belief, gradient: readonly number[]): Narrowing[] {
   const shares = new Map<Measurement, number>();
