@@ -4,7 +4,7 @@ import { build } from 'esbuild';
 
 /**
  * @param options of all of them
- * @param lender what every session loads: `entry` and `outfile`
+ * @param given the lender, which every session loads: `entry`, `outfile` and what is `external` to it
  * @param borrowers what the lender loads later, from beside it: by an import of its own, or, with `calls`, when one of these functions is called
  * @returns what esbuild tells of each
  */
