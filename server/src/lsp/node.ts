@@ -1,8 +1,8 @@
 /** Entry of the language server in a Node process: the connection and the disk, nothing else. */
-import { existsSync } from 'node:fs';
-import { readdir, readFile, stat } from 'node:fs/promises';
+import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { version } from '../../../package.json';
 import type * as Draw from '../report/sheet/draw/index';
@@ -14,6 +14,9 @@ import type * as Seldom from './seldom';
 import { type Disk, serve } from './server';
 import { solveInThread } from './solver-thread';
 import { canonicalUri } from './uri';
+
+// Of the module of promises, which would be loaded at every start, three functions are wanted.
+const [readdir, readFile, stat] = [promisify(fs.readdir), promisify(fs.readFile), promisify(fs.stat)];
 
 async function readText(file: string): Promise<string | undefined> {
   try {
@@ -63,7 +66,7 @@ serve(
   disk,
   {
     version,
-    explains: existsSync(page) ? explainedOn(page) : undefined,
+    explains: fs.existsSync(page) ? explainedOn(page) : undefined,
     today: () => new Date().toISOString().slice(0, 10),
     // Bundles of their own beside this one: the first findings wait for none of them, and most sessions never plan an order or open a sheet.
     requests: () => import('./requests.cjs' as string) as Promise<typeof Requests>,

@@ -1,11 +1,11 @@
 /** Solves in a thread beside the server, so that it answers meanwhile and the wait can be given up. Knows no order. */
 import path from 'node:path';
-import { Worker } from 'node:worker_threads';
 import type { Solved } from '../plan/order-solve';
 import type { Solve } from './plans';
 
-export const solveInThread: Solve = (program, seconds, token) =>
-  new Promise((resolve, reject) => {
+export const solveInThread: Solve = async (program, seconds, token) => {
+  const { Worker } = await import('node:worker_threads');
+  return new Promise((resolve, reject) => {
     const thread = new Worker(path.join(__dirname, 'solver-thread.cjs'), { workerData: { program, seconds } });
     const stopping = token.onCancellationRequested(() => {
       reject(new Error('Given up.'));
@@ -18,3 +18,4 @@ export const solveInThread: Solve = (program, seconds, token) =>
       reject(new Error('The solver ended without an answer.'));
     });
   });
+};
