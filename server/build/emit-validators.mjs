@@ -124,7 +124,7 @@ function onlyWhatIsRead(code) {
 }
 
 /** All schemas as one document, so that each definition is compiled once however many files refer to it. */
-function gather(schemas) {
+export function gather(schemas) {
   const defs = {};
   for (const schema of schemas.list) {
     const { $defs = {}, $id, ...own } = flat(schema, schemas);

@@ -23,7 +23,7 @@ export function forHost(format: HostForm, analyses: readonly Analysis[], where: 
 
 export function sarifText(findings: readonly Finding[], request: Pick<SarifRequest, 'where' | 'stateOf'>): string {
   const failed = findings.some(({ check }) => check === 'check-crashed');
-  return `${JSON.stringify(sarif(findings, { ...request, version: version, checks: allChecks, failed }), null, 2)}\n`;
+  return `${JSON.stringify(sarif(findings, { ...request, version, checks: allChecks, failed }), null, 2)}\n`;
 }
 
 /** The top folder of the repository that a folder is in. */

@@ -5,7 +5,7 @@ import { addToParts, draftPart } from '../language/new-part';
 import { rangeOf } from '../language/protocol';
 import { fillBuild, usualWish, type Wish } from '../language/wish';
 import { partKinds } from '../library/seller-text/propose';
-import type { Answers } from './seldom';
+import type { Answers } from './answers';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
 

@@ -1,6 +1,7 @@
 /** Where each check is explained: a heading on the page of all checks that lies beside the server. Reads that page once, with the first finding. */
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
+import { lineStarts } from '../text/lines';
 
 export function explainedOn(page: string): (check: string) => string | undefined {
   const address = pathToFileURL(page).href;
@@ -13,13 +14,9 @@ export function explainedOn(page: string): (check: string) => string | undefined
 }
 
 /** 1-based line of each heading of the third level. */
-function headingsOf(text: string): ReadonlyMap<string, number> {
-  const headings = new Map<string, number>();
-  for (let line = 1, at = 0; at < text.length; line++) {
-    const next = text.indexOf('\n', at);
-    const end = next < 0 ? text.length : next;
-    if (text.startsWith('### ', at)) headings.set(text.slice(at + 4, end), line);
-    at = end + 1;
-  }
-  return headings;
-}
+const headingsOf = (text: string): ReadonlyMap<string, number> =>
+  new Map(
+    lineStarts(text).flatMap((start, i) =>
+      text.startsWith('### ', start) ? [[text.slice(start + 4, text.indexOf('\n', start)), i + 1] as const] : [],
+    ),
+  );

@@ -16,7 +16,7 @@ import { orderGlance } from '../report/order-glance';
 import { orderReport, whyNoOrder } from '../report/order-report';
 import { setupAsMarkdown, setupReport } from '../report/setup-report';
 import { tickEdit } from '../report/tick-gate';
-import type { Answers } from './seldom';
+import type { Answers } from './answers';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
 

@@ -28,7 +28,7 @@ import { semanticTokens } from '../language/semantic-tokens';
 import { symbols } from '../language/symbols';
 import { tickActions } from '../language/tick-actions';
 import { offsetAt } from '../text/lines';
-import type { Answers } from './seldom';
+import type { Answers } from './answers';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
 

@@ -17,9 +17,9 @@ import { readShowing } from '../language/showing';
 import { fillBuild } from '../language/wish';
 import { folderOf } from '../library/workspace';
 import { own } from '../text/own';
+import type { Answers } from './answers';
 import type { Solve } from './plans';
 import { Publishing } from './publishing';
-import type { Answers } from './seldom';
 import { type ServerSettings, Session } from './session';
 import { canonicalUri } from './uri';
 

@@ -12,7 +12,7 @@ import {
   wholeSheet,
 } from '../language/sheet';
 import type { Drawn } from '../report/sheet/draw/index';
-import type { Answers } from './seldom';
+import type { Answers } from './answers';
 import type { Session } from './session';
 import { canonicalUri } from './uri';
 
